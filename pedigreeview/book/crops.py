@@ -1,0 +1,58 @@
+"""What is known of a crop before anything is recorded: ploidy, outcrossing, with the source.
+
+The facts stand in `resources/crops.json`, each with its source or marked as common practice; they
+are starting values that a book's own settings override.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from functools import cache
+from typing import Any
+
+from pedigreeview.places import resource
+
+__all__ = ["Crop", "crop_named", "crops"]
+
+
+@dataclass(frozen=True, slots=True)
+class Crop:
+    """One crop; `facts` holds everything of its entry in the file, with sources."""
+
+    name: str
+    also: tuple[str, ...]
+    ploidy: int
+    chromosomes: int | None
+    """2n, the number of chromosomes of an ordinary plant."""
+    outcrossing: float | None
+    """Share of open-pollinated seed that has another plant as its pollen parent; None: not said."""
+    facts: dict[str, Any]
+
+
+@cache
+def crops() -> tuple[Crop, ...]:
+    """All crops of `resources/crops.json`, in the file's order."""
+    entries = json.loads(resource("crops.json").read_text(encoding="utf-8"))["crops"]
+    return tuple(
+        Crop(
+            name=entry["name"],
+            also=tuple(entry.get("also", ())),
+            ploidy=int(entry.get("ploidy", {}).get("value", 2)),
+            chromosomes=entry.get("chromosomes", {}).get("value"),
+            outcrossing=entry.get("outcrossing", {}).get("value"),
+            facts=entry,
+        )
+        for entry in entries
+    )
+
+
+def crop_named(name: str) -> Crop | None:
+    """The crop of that name or by-name, whatever the case; None if it is not known."""
+    wanted = name.strip().casefold()
+    if not wanted:
+        return None
+    for crop in crops():
+        if wanted == crop.name.casefold() or wanted in (other.casefold() for other in crop.also):
+            return crop
+    return None
