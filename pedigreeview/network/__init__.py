@@ -1,0 +1,28 @@
+"""The network of plants and crosses, and every coefficient; usable alone, without a window.
+
+    from pedigreeview.network import PedigreeNetwork
+    net = PedigreeNetwork.from_records(book)
+    net.coancestry("K17", "K18")
+
+Knows no Qt and no SQL.
+"""
+
+from pedigreeview.network.arrays import PedigreeArrays
+from pedigreeview.network.parentage import Parents
+from pedigreeview.network.pedigree import (
+    CommonAncestor,
+    PedigreeNetwork,
+    UnknownPlantFault,
+    WithheldFault,
+)
+from pedigreeview.network.reciprocals import ReciprocalPair
+
+__all__ = [
+    "CommonAncestor",
+    "Parents",
+    "PedigreeArrays",
+    "PedigreeNetwork",
+    "ReciprocalPair",
+    "UnknownPlantFault",
+    "WithheldFault",
+]

@@ -1,0 +1,107 @@
+"""Parents before progeny, and the impossible loops that stand in the way of such an order."""
+
+from __future__ import annotations
+
+from collections import deque
+
+import networkx as nx
+
+from pedigreeview.network.parentage import Parents
+
+__all__ = ["downstream", "parents_first", "shortest_cycles"]
+
+
+def parents_first(parents: dict[str, Parents]) -> tuple[list[str], list[str]]:
+    """Order the plants so that parents come first.
+
+    Returns
+    -------
+    ordered : as near to the book's own order as the parents allow
+    tied : plants in a loop, or that descend from one, in the book's order
+    """
+    waiting: dict[str, int] = {}
+    progeny: dict[str, list[str]] = {}
+    for code, origin in parents.items():
+        waiting[code] = len(origin.codes)
+        for parent in origin.codes:
+            progeny.setdefault(parent, []).append(code)
+    ready = deque(code for code, count in waiting.items() if count == 0)
+    ordered = []
+    while ready:
+        code = ready.popleft()
+        ordered.append(code)
+        for child in progeny.get(code, ()):
+            waiting[child] -= 1
+            if waiting[child] == 0:
+                ready.append(child)
+    placed = set(ordered)
+    return ordered, [code for code in parents if code not in placed]
+
+
+def downstream(parents: dict[str, Parents], sources: set[str]) -> set[str]:
+    """The plants in `sources` and all their descendants."""
+    progeny: dict[str, list[str]] = {}
+    for code, origin in parents.items():
+        for parent in origin.codes:
+            progeny.setdefault(parent, []).append(code)
+    found = set(sources)
+    ahead = list(sources)
+    while ahead:
+        for child in progeny.get(ahead.pop(), ()):
+            if child not in found:
+                found.add(child)
+                ahead.append(child)
+    return found
+
+
+def shortest_cycles(parents: dict[str, Parents], tied: list[str]) -> list[tuple[str, ...]]:
+    """One shortest cycle for each knot of plants that are ancestors of each other.
+
+    Each cycle runs from parent to progeny, starts at its plant that stands first in the book and
+    does not repeat it at the end.
+    """
+    among = set(tied)
+    graph = nx.DiGraph()
+    graph.add_nodes_from(tied)
+    for code in tied:
+        graph.add_edges_from((parent, code) for parent in parents[code].codes if parent in among)
+    place = {code: index for index, code in enumerate(tied)}
+    cycles = []
+    for knot in nx.strongly_connected_components(graph):
+        if len(knot) == 1 and not graph.has_edge(*(2 * tuple(knot))):
+            continue
+        inside = graph.subgraph(knot)
+        cycles.append(_shortest(inside, sorted(knot, key=place.__getitem__), place))
+    return sorted(cycles, key=lambda cycle: place[cycle[0]])
+
+
+def _shortest(graph: nx.DiGraph, members: list[str], place: dict[str, int]) -> tuple[str, ...]:
+    best: list[str] | None = None
+    # Looking from 200 starts is enough to name a short loop in a knot of any size.
+    for start in members[:200]:
+        found = _back_to(graph, start, len(best) if best else len(members) + 1)
+        if found is not None and (best is None or len(found) < len(best)):
+            best = found
+    assert best is not None
+    first = min(range(len(best)), key=lambda index: place[best[index]])
+    return tuple(best[first:] + best[:first])
+
+
+def _back_to(graph: nx.DiGraph, start: str, below: int) -> list[str] | None:
+    """Shortest way from `start` back to itself, or None if not shorter than `below`."""
+    came: dict[str, str] = {}
+    ring, length = [start], 1
+    while ring and length < below:
+        ahead = []
+        for node in ring:
+            for child in sorted(graph.successors(node)):
+                if child == start:
+                    way = [node]
+                    while way[-1] != start:
+                        way.append(came[way[-1]])
+                    return way[::-1]
+                if child not in came:
+                    came[child] = node
+                    ahead.append(child)
+        ring, length = ahead, length + 1
+    return None
