@@ -1,0 +1,1 @@
+"""Which cross next, how many to grow, what a difference means.  Knows no Qt and no SQL."""
