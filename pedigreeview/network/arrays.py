@@ -3,7 +3,7 @@
 The identity behind all numbers is Θ = T · diag(D) · Tᵀ with T = (I − W)⁻¹ (Henderson 1976, Quaas
 1976, written for coancestry; bibliographic details from memory).  An origin is fully described by
 its row w of weights over older rows, its inbreeding F and its coancestry with itself θ(i, i); the
-table of origins is given at `Origin`.
+table of origins stands at `origins.Origin`.
 
 Conventions: one row for each plant and for each unrecorded plant that the records imply (a member
 of a pool used as a parent, the one unseen father of a cross).  Coancestry of a pool with itself is
@@ -12,168 +12,196 @@ that of two of its members.  Nothing is rounded.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
-from enum import IntEnum
 from functools import cached_property
-from itertools import pairwise
+from typing import Any
 
 import numpy as np
-from numpy.typing import NDArray
+from numpy.typing import ArrayLike, NDArray
 
-__all__ = ["FixationTooLow", "FloatArray", "Origin", "PedigreeArrays", "Row", "gamete_share"]
+from pedigreeview.network.inbreeding import Coefficients, FixationTooLow, compute
+from pedigreeview.network.origins import UNKNOWN, Origin, Row, Rules
+from pedigreeview.network.sweeps import FloatArray, IntArray, Weights
 
-FloatArray = NDArray[np.float64]
-IntArray = NDArray[np.int64]
-
-UNKNOWN = -1
-
-
-class Origin(IntEnum):
-    """How a row arose; decides its F and its θ with itself.
-
-    FOUNDER  no weights; F = fixation f; θ = f for a pool, else 1/P + (1 − 1/P) f
-    MEMBER   grown from seed of a pool g; F = F(g)
-    CROSS    seed parent s, candidates p with odds; F by the cross rule (self rule where p is s)
-    SELF     each plant of the one parent selfed; F by the self rule
-    SIB      two members of a pool g mated; F by the cross rule with θ(g, g)
-    CLONE    F and θ of the source
-    DOUBLED  chromosome-doubled form, ploidy P to 2P; F = e + (1 − e) F(o), e = 1/(2P − 1)
-    HAPLOID  doubled gamete; diploid F = 1; else e + (1 − e) γ(F_s), e = 1/(P − 1)
-    FATHER   the one unseen pollen parent: F = Σ odds F(p), θ = Σ odds θ(p, p) + rest/P
-    """
-
-    FOUNDER = 0
-    MEMBER = 1
-    CROSS = 2
-    SELF = 3
-    SIB = 4
-    CLONE = 5
-    DOUBLED = 6
-    HAPLOID = 7
-    FATHER = 8
-
-
-@dataclass(slots=True)
-class Row:
-    """One row before it is packed into arrays; indices are of older rows."""
-
-    origin: Origin
-    seed: int = UNKNOWN
-    """Seed parent, or the source, or UNKNOWN."""
-    pollen: tuple[tuple[int, float], ...] = ()
-    """(index, odds) of the candidates; the rest to 1 is unknown."""
-    selfings: int = 0
-    pool: bool = False
-    fixation: float | None = None
-    """A founder's fixation, or that of a line taken as fixed; else None."""
-    ploidy: int = 2
-    cross: int = UNKNOWN
-    """Rows of one cross share this number; their first steps are the same."""
-
-    def weights(self) -> tuple[tuple[int, float], ...]:
-        """(older row, weight) pairs: the expected share of the alleles that come from each."""
-        if self.origin is Origin.FOUNDER:
-            return ()
-        if self.origin is Origin.FATHER:
-            return self.pollen
-        if self.origin is not Origin.CROSS:
-            return ((self.seed, 1.0),)
-        found: dict[int, float] = {}
-        if self.seed != UNKNOWN:
-            found[self.seed] = 0.5
-        for parent, odds in self.pollen:
-            found[parent] = found.get(parent, 0.0) + 0.5 * odds
-        return tuple(found.items())
-
-
-@dataclass(frozen=True, slots=True)
-class FixationTooLow(Exception):
-    """A line's stated fixation lies below the coancestry of two of its members by descent."""
-
-    row: int
-    stated: float
-    needed: float
-
-
-def gamete_share(ploidy: int) -> float:
-    """Chance c that two different alleles of a plant came in one gamete: (P/2 − 1)/(P − 1)."""
-    return (ploidy // 2 - 1) / (ploidy - 1)
-
-
-@dataclass(slots=True)
-class _Computed:
-    inbreeding: FloatArray
-    self_coancestry: FloatArray
-    innovation: FloatArray
+__all__ = ["FixationTooLow", "FloatArray", "PedigreeArrays"]
 
 
 @dataclass
 class PedigreeArrays:
-    """A pedigree ready for questions.
+    """A pedigree ready for questions; made by `from_parents` or `from_rows`.
 
-    Parameters
+    Attributes
     ----------
-    rows : parents before progeny
+    origin : (n,) codes of `Origin`
+    seed : (n,) row of the seed parent or source, −1 where there is none or it is unknown
+    option_starts, options, odds : the candidates for pollen parent of every row, in compressed
+        rows; a certain pollen parent is one candidate with odds 1
+    selfings : (n,) unrecorded selfings
+    pool : (n,) whether the row stands for many like plants
+    fixation : (n,) fixation of founders and of lines taken as fixed, NaN for the rest
+    ploidy : (n,) sets of chromosomes
     double_reduction : α of tetraploids, 0 to 1/6; plants of ploidy 6 and more take 0
     """
 
-    rows: Sequence[Row]
+    origin: NDArray[np.int8]
+    seed: IntArray
+    option_starts: IntArray
+    options: IntArray
+    odds: FloatArray
+    selfings: IntArray
+    pool: NDArray[np.bool_]
+    fixation: FloatArray
+    ploidy: IntArray
     double_reduction: float = 0.0
     tick: Callable[[int, int], None] | None = field(default=None, repr=False)
 
+    # Making -------------------------------------------------------------------------------------
+
+    @classmethod
+    def from_rows(
+        cls,
+        rows: Sequence[Row],
+        double_reduction: float = 0.0,
+        tick: Callable[[int, int], None] | None = None,
+    ) -> PedigreeArrays:
+        """The arrays of a sequence of rows, parents before progeny."""
+        starts = np.zeros(len(rows) + 1, np.int64)
+        np.cumsum([len(row.pollen) for row in rows], out=starts[1:])
+        pairs = [pair for row in rows for pair in row.pollen]
+        return cls(
+            origin=np.array([row.origin for row in rows], np.int8),
+            seed=np.array([row.seed for row in rows], np.int64),
+            option_starts=starts,
+            options=np.array([parent for parent, _ in pairs], np.int64),
+            odds=np.array([share for _, share in pairs], float),
+            selfings=np.array([row.selfings for row in rows], np.int64),
+            pool=np.array([row.pool for row in rows], bool),
+            fixation=np.array(
+                [np.nan if row.fixation is None else row.fixation for row in rows], float
+            ),
+            ploidy=np.array([row.ploidy for row in rows], np.int64),
+            double_reduction=double_reduction,
+            tick=tick,
+        )
+
+    @classmethod
+    def from_parents(
+        cls,
+        seed_parent: ArrayLike,
+        pollen_parent: ArrayLike,
+        *,
+        selfings: ArrayLike | None = None,
+        pool: ArrayLike | None = None,
+        fixation: ArrayLike | None = None,
+        ploidy: ArrayLike = 2,
+        raised: ArrayLike | None = None,
+        candidates: Iterable[tuple[int, int, float]] | None = None,
+        double_reduction: float = 0.0,
+    ) -> PedigreeArrays:
+        """The arrays of plants given by the row numbers of their parents.
+
+        Parameters
+        ----------
+        seed_parent, pollen_parent : (n,) ints, parents before progeny, −1 = unknown; equal parents
+            are a selfing; both −1 a founder.  For plants raised otherwise than by a cross the seed
+            parent names the source
+        selfings : (n,) unrecorded selfings after the cross; default 0
+        pool : (n,) bools: a variety or a family kept as a pool; default False.  As a parent a pool
+            serves by its own row: each seed has an unrecorded member of it to itself
+        fixation : (n,) or one number, 0 to 1, for founders (default: 1 for pools, 0 for plants)
+            and for pools with parents that are taken as fixed (NaN elsewhere)
+        ploidy : one even number for all founders, or (n,) numbers
+        raised : (n,) words of formats.md, or their numbers in the order founder, cross, seed_of,
+            sibbed_in, cutting_of, doubled_haploid_of, doubled_of; default by the parents
+        candidates : rows of plant, parent, odds, for plants whose pollen parent is uncertain (there
+            −1); the seed parent itself may be a candidate, what is missing to 1 is unknown
+        double_reduction : α of tetraploids, 0 to 1/6
+
+        Raises
+        ------
+        ValueError : arrays of different length, a parent that does not come before its progeny, or
+            a number outside its range; the first place is named
+        """
+        from pedigreeview.network.parent_arrays import arrays_from_parents
+
+        return cls(
+            **arrays_from_parents(
+                seed_parent, pollen_parent, selfings, pool, fixation, ploidy, raised, candidates
+            ),
+            double_reduction=double_reduction,
+        )
+
     def __len__(self) -> int:
-        return len(self.rows)
+        return len(self.origin)
 
-    # The weights W and the order in which sweeps go ---------------------------------------------
+    def row(self, index: int) -> Row:
+        """One row by itself."""
+        first, last = self.option_starts[index], self.option_starts[index + 1]
+        fixation = float(self.fixation[index])
+        return Row(
+            Origin(int(self.origin[index])),
+            int(self.seed[index]),
+            tuple(
+                zip(self.options[first:last].tolist(), self.odds[first:last].tolist(), strict=True)
+            ),
+            int(self.selfings[index]),
+            bool(self.pool[index]),
+            None if np.isnan(fixation) else fixation,
+            int(self.ploidy[index]),
+        )
+
+    def rules(self, index: int) -> Rules:
+        """The rules of inheritance at the ploidy of one row."""
+        return Rules(int(self.ploidy[index]), self.double_reduction)
+
+    # Weights, shares and coancestries -----------------------------------------------------------
 
     @cached_property
-    def _weights(self) -> tuple[IntArray, IntArray, FloatArray]:
-        """W in compressed rows: where each row starts, older rows, weights."""
-        starts = np.zeros(len(self.rows) + 1, dtype=np.int64)
-        older: list[int] = []
-        weights: list[float] = []
-        for index, row in enumerate(self.rows):
-            for parent, weight in row.weights():
-                if parent >= index:
-                    raise ValueError(f"row {index} comes before its parent {parent}")
-                older.append(parent)
-                weights.append(weight)
-            starts[index + 1] = len(older)
-        return starts, np.array(older, dtype=np.int64), np.array(weights)
-
-    @cached_property
-    def _levels(self) -> list[tuple[IntArray, IntArray, FloatArray]]:
-        """W by depth: for each level the (row, older row, weight) triples of its rows."""
-        starts, older, weights = self._weights
-        depth = [0] * len(self.rows)
-        for index in range(len(self.rows)):
-            first, last = starts[index], starts[index + 1]
-            if first < last:
-                depth[index] = 1 + max(depth[parent] for parent in older[first:last].tolist())
-        of_edge = np.repeat(np.arange(len(self.rows)), np.diff(starts))
-        edge_depth = np.array(depth, dtype=np.int64)[of_edge]
-        order = np.argsort(edge_depth, kind="stable")
-        cuts = np.searchsorted(edge_depth[order], np.arange(1, max(depth, default=0) + 2))
-        return [
-            (of_edge[part], older[part], weights[part])
-            for part in (order[a:b] for a, b in pairwise(cuts))
-        ]
+    def weights(self) -> Weights:
+        """W: the expected share of each row's alleles that comes from each older row."""
+        count = len(self)
+        crossed = (self.origin == Origin.CROSS) | (self.origin == Origin.FATHER)
+        by_seed = (self.origin != Origin.FOUNDER) & (self.seed != UNKNOWN)
+        options = np.where(crossed, np.diff(self.option_starts), 0)
+        starts = np.zeros(count + 1, np.int64)
+        np.cumsum(by_seed + options, out=starts[1:])
+        older = np.empty(starts[-1], np.int64)
+        weight = np.empty(starts[-1], float)
+        at_seed = starts[:-1][by_seed]
+        older[at_seed] = self.seed[by_seed]
+        weight[at_seed] = np.where(self.origin[by_seed] == Origin.CROSS, 0.5, 1.0)
+        of_option = np.repeat(np.arange(count), np.diff(self.option_starts))
+        within = np.arange(len(self.options)) - self.option_starts[:-1][of_option]
+        at_option = starts[of_option] + by_seed[of_option] + within
+        older[at_option] = self.options
+        weight[at_option] = np.where(
+            self.origin[of_option] == Origin.CROSS, 0.5 * self.odds, self.odds
+        )
+        return Weights(starts, older, weight)
 
     def contributions(self, rows: Sequence[int] | IntArray) -> FloatArray:
         """Expected share of the alleles of each asked row that come from every row of the pedigree.
 
         Returns
         -------
-        (n, k) float64: column j holds T[rows[j], :], 1 at the row itself; shares of founders are
-        the founder shares.  Cost: one sweep over the pedigree for each column.
+        (n, k) float64: column j holds T[rows[j], :], 1 at the row itself.  Cost: one sweep over
+        the pedigree for each column.
         """
-        asked = np.asarray(rows, dtype=np.int64)
-        shares = np.zeros((len(self.rows), len(asked)))
-        shares[asked, np.arange(len(asked))] = 1.0
-        for row, older, weight in reversed(self._levels):
-            np.add.at(shares, older, weight[:, None] * shares[row])
-        return shares
+        return self.weights.shares(np.asarray(rows, dtype=np.int64))
+
+    @property
+    def founders(self) -> IntArray:
+        """Rows of the founders, in order."""
+        return np.flatnonzero(self.origin == Origin.FOUNDER)
+
+    def founder_shares(self, rows: Sequence[int] | IntArray) -> FloatArray:
+        """Expected share of each founder in each asked row: (len(rows), founders), each in [0, 1].
+
+        A line sums to 1 less the part that comes from unknown parents.  Columns stand in the order
+        of `founders`.
+        """
+        return self.contributions(rows)[self.founders].T
 
     def coancestry_with(self, row: int) -> FloatArray:
         """Coancestry of one row with every row: (n,) float64, each in [0, 1].
@@ -187,196 +215,61 @@ class PedigreeArrays:
 
         The entry of a pool with itself is that of two of its members.
         """
-        values = self.contributions(rows) * self.innovation[:, None]
-        for row, older, weight in self._levels:
-            np.add.at(values, row, weight[:, None] * values[older])
-        return values
+        values = self.contributions(rows)
+        values *= self.innovation()[:, None]
+        return self.weights.gather(values)
 
     def coancestry_between(
         self, rows: Sequence[int] | IntArray, columns: Sequence[int] | IntArray
     ) -> FloatArray:
-        """Coancestry of each of `rows` with each of `columns`: (len(rows), len(columns))."""
-        return self.coancestry_columns(columns)[np.asarray(rows, dtype=np.int64)]
+        """Coancestry of each of `rows` with each of `columns`: (len(rows), len(columns)).
+
+        Works on the ancestors of the asked rows alone, some columns at a time, so that memory
+        stays near that of the result.
+        """
+        from pedigreeview.network.subset import coancestry_between
+
+        return coancestry_between(
+            self.weights,
+            self.innovation(),
+            np.asarray(rows, dtype=np.int64),
+            np.asarray(columns, dtype=np.int64),
+        )
 
     # F, θ(i, i) and D ---------------------------------------------------------------------------
 
-    @property
+    @cached_property
+    def _coefficients(self) -> Coefficients:
+        return compute(self)
+
     def inbreeding(self) -> FloatArray:
-        """F of every row: chance that two different alleles of it are identical by descent."""
-        return self._computed.inbreeding
+        """F of every row: probability that two different alleles are identical by descent; (n,).
 
-    @property
+        Raises
+        ------
+        FixationTooLow : a line's stated fixation is below the coancestry of its members
+        """
+        return self._coefficients.inbreeding
+
     def self_coancestry(self) -> FloatArray:
-        """θ(i, i) of every row: of the plant with itself, or of two members of a pool."""
-        return self._computed.self_coancestry
+        """θ(i, i) of every row: of the plant with itself, or of two members of a pool; (n,)."""
+        return self._coefficients.self_coancestry
 
-    @property
     def innovation(self) -> FloatArray:
-        """D of every row: θ(i, i) less what descent explains; 0 for clones, pools, pure F1."""
-        return self._computed.innovation
-
-    def gametic(self, inbreeding: float, ploidy: int) -> float:
-        """γ(F): chance that two alleles of one gamete are identical; α for double reduction."""
-        alpha = self.double_reduction if ploidy == 4 else 0.0
-        return alpha + (1.0 - alpha) * inbreeding
+        """D of every row: θ(i, i) less what descent explains; 0 for clones and pools; (n,)."""
+        return self._coefficients.innovation
 
     def member_coancestry(self, row: int) -> float:
         """θ of a plant with itself, and of one member of a pool with itself (not two members)."""
-        ploidy = self.rows[row].ploidy
-        if self.rows[row].pool:
-            return self._from_inbreeding(float(self.inbreeding[row]), ploidy)
-        return float(self.self_coancestry[row])
+        if self.pool[row]:
+            return float(self.rules(row).itself(self.inbreeding()[row]))
+        return float(self.self_coancestry()[row])
 
     def cross_inbreeding(self, seed: int, pollen: int, coancestry: float) -> float:
         """F of the progeny of two rows by the cross rule (one member of a pool each)."""
-        ploidy = self.rows[seed].ploidy
-        return self._cross_rule(
-            float(self.inbreeding[seed]), float(self.inbreeding[pollen]), coancestry, ploidy
-        )
+        inbreeding: Any = self.inbreeding()
+        return float(self.rules(seed).cross(inbreeding[seed], inbreeding[pollen], coancestry))
 
     def self_inbreeding(self, row: int) -> float:
         """F of the selfed progeny of a row (of a pool: each member selfed)."""
-        return self._self_rule(float(self.inbreeding[row]), self.rows[row].ploidy)
-
-    @staticmethod
-    def _from_inbreeding(inbreeding: float, ploidy: int) -> float:
-        return 1.0 / ploidy + (1.0 - 1.0 / ploidy) * inbreeding
-
-    def _cross_rule(self, of_seed: float, of_pollen: float, between: float, ploidy: int) -> float:
-        share = gamete_share(ploidy)
-        if share == 0.0:
-            return between
-        within = 0.5 * (self.gametic(of_seed, ploidy) + self.gametic(of_pollen, ploidy))
-        return share * within + (1.0 - share) * between
-
-    def _self_rule(self, inbreeding: float, ploidy: int) -> float:
-        share = gamete_share(ploidy)
-        own = self._from_inbreeding(inbreeding, ploidy)
-        return share * self.gametic(inbreeding, ploidy) + (1.0 - share) * own
-
-    @cached_property
-    def _computed(self) -> _Computed:
-        """One pass from the oldest row to the youngest over a moving dense block.
-
-        The block holds the coancestries among rows that are still to be used as parents; a row
-        leaves it after its last progeny.  Sibs of one cross share their first step.
-        """
-        count = len(self.rows)
-        inbreeding = np.zeros(count)
-        own = np.zeros(count)
-        innovation = np.zeros(count)
-        starts, older, weights = self._weights
-        last_use = np.full(count, -1, dtype=np.int64)
-        np.maximum.at(last_use, older, np.repeat(np.arange(count), np.diff(starts)))
-        leaving: dict[int, list[int]] = {}
-        for parent, last in enumerate(last_use.tolist()):
-            if last >= 0:
-                leaving.setdefault(last, []).append(parent)
-        block = np.zeros((64, 64))
-        slot = np.full(count, -1, dtype=np.int64)
-        free = list(range(63, -1, -1))
-        sibs: dict[int, tuple[float, float]] = {}
-
-        for index, row in enumerate(self.rows):
-            if self.tick is not None and index % 4096 == 0:
-                self.tick(index, count)
-            slots = slot[older[starts[index] : starts[index + 1]]]
-            own_weights = weights[starts[index] : starts[index + 1]]
-            kept = last_use[index] >= 0
-            shared = sibs.get(row.cross) if row.cross != UNKNOWN and not kept else None
-            if shared is not None:
-                between, by_descent = shared
-                line = None
-            else:
-                line = own_weights @ block[slots] if len(slots) else np.zeros(len(block))
-                by_descent = float(line[slots] @ own_weights)
-                between = self._first_inbreeding(row, block, slot, inbreeding, own)
-                if row.cross != UNKNOWN:
-                    sibs[row.cross] = (between, by_descent)
-            self._settle(index, row, between, by_descent, inbreeding, own)
-            innovation[index] = own[index] - by_descent
-            if kept and line is not None:
-                if not free:
-                    size = len(block)
-                    block = np.pad(block, (0, size))
-                    line = np.pad(line, (0, size))
-                    free = list(range(2 * size - 1, size - 1, -1))
-                at = free.pop()
-                slot[index] = at
-                block[at, :] = line
-                block[:, at] = line
-                block[at, at] = own[index]
-            for parent in leaving.get(index, ()):
-                at = int(slot[parent])
-                block[at, :] = 0.0
-                block[:, at] = 0.0
-                slot[parent] = -1
-                free.append(at)
-        return _Computed(inbreeding, own, np.maximum(innovation, 0.0))
-
-    def _first_inbreeding(
-        self, row: Row, block: FloatArray, slot: IntArray, inbreeding: FloatArray, own: FloatArray
-    ) -> float:
-        """F of a row before unrecorded selfings and before a line is taken as fixed."""
-        seed, ploidy = row.seed, row.ploidy
-        match row.origin:
-            case Origin.FOUNDER:
-                return row.fixation or 0.0
-            case Origin.MEMBER | Origin.CLONE:
-                return float(inbreeding[seed])
-            case Origin.SELF:
-                return self._self_rule(float(inbreeding[seed]), ploidy)
-            case Origin.SIB:
-                of_pool = float(inbreeding[seed])
-                return self._cross_rule(of_pool, of_pool, float(own[seed]), ploidy)
-            case Origin.DOUBLED:
-                share = 1.0 / (ploidy - 1)
-                return share + (1.0 - share) * float(inbreeding[seed])
-            case Origin.HAPLOID:
-                share = 1.0 / (ploidy - 1)
-                return share + (1.0 - share) * self.gametic(float(inbreeding[seed]), ploidy)
-            case Origin.FATHER:
-                return float(sum(odds * inbreeding[parent] for parent, odds in row.pollen))
-        of_seed = float(inbreeding[seed]) if seed != UNKNOWN else 0.0
-        total, known = 0.0, 0.0
-        for parent, odds in row.pollen:
-            known += odds
-            if parent == seed:
-                total += odds * self._self_rule(of_seed, ploidy)
-                continue
-            between = block[slot[seed], slot[parent]] if seed != UNKNOWN else 0.0
-            total += odds * self._cross_rule(
-                of_seed, float(inbreeding[parent]), float(between), ploidy
-            )
-        if known < 1.0:
-            total += (1.0 - known) * self._cross_rule(of_seed, 0.0, 0.0, ploidy)
-        return total
-
-    def _settle(
-        self,
-        index: int,
-        row: Row,
-        first: float,
-        by_descent: float,
-        inbreeding: FloatArray,
-        own: FloatArray,
-    ) -> None:
-        """Write F and θ(i, i) of a row once its first step is known."""
-        for _ in range(row.selfings):
-            first = self._self_rule(first, row.ploidy)
-        inbreeding[index] = first
-        if row.origin is Origin.FOUNDER:
-            own[index] = first if row.pool else self._from_inbreeding(first, row.ploidy)
-        elif row.fixation is not None:
-            if row.fixation < by_descent - 1e-12:
-                raise FixationTooLow(index, row.fixation, by_descent)
-            inbreeding[index] = own[index] = row.fixation
-        elif row.origin is Origin.CLONE:
-            own[index] = own[row.seed]
-        elif row.origin is Origin.FATHER:
-            rest = 1.0 - sum(odds for _, odds in row.pollen)
-            own[index] = sum(odds * own[p] for p, odds in row.pollen) + rest / row.ploidy
-        elif row.pool and row.origin is not Origin.DOUBLED:
-            own[index] = by_descent
-        else:
-            own[index] = self._from_inbreeding(first, row.ploidy)
+        return float(self.rules(row).selfed(self.inbreeding()[row]))

@@ -14,15 +14,17 @@ walked only to list them, up to a limit.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from pedigreeview.network.arrays import Row
 from pedigreeview.network.exact import as_fraction
 
 __all__ = ["AncestorPath", "MeetingRow", "first_meetings", "list_paths"]
 
+
+Older = Callable[[int], tuple[tuple[int, float], ...]]
+"""The (older row, weight) pairs of a row."""
 
 _MOST_STEPS = 20_000
 """Walking stops here: pairs of lines that meet elsewhere can be far more than those listed."""
@@ -53,14 +55,14 @@ class MeetingRow:
     paths: int
 
 
-def _closure(rows: list[Row], starts: tuple[int, ...]) -> list[int]:
+def _closure(older: Older, starts: tuple[int, ...]) -> list[int]:
     found: set[int] = set()
     ahead = list(starts)
     while ahead:
         index = ahead.pop()
         if index not in found:
             found.add(index)
-            ahead.extend(parent for parent, _ in rows[index].weights())
+            ahead.extend(parent for parent, _ in older(index))
     return sorted(found, reverse=True)
 
 
@@ -80,15 +82,15 @@ def _shares(
     return weight, count
 
 
-def first_meetings(rows: list[Row], a: int, b: int) -> list[MeetingRow]:
+def first_meetings(older: Older, a: int, b: int) -> list[MeetingRow]:
     """The rows where the lines of a and b first meet, youngest first.
 
     Weights are exact fractions of the weights as written; cost grows with the number of common
     ancestors times the number of ancestors.
     """
-    closure = _closure(rows, (a, b))
+    closure = _closure(older, (a, b))
     parents = {
-        index: [(parent, as_fraction(weight)) for parent, weight in rows[index].weights()]
+        index: [(parent, as_fraction(weight)) for parent, weight in older(index)]
         for index in closure
     }
     from_a, count_a = _shares(a, closure, parents)
@@ -107,25 +109,23 @@ def first_meetings(rows: list[Row], a: int, b: int) -> list[MeetingRow]:
             continue
         found.append(MeetingRow(index, arriving, paths))
         below, count_below = _shares(index, common[place:], parents)
-        for older, share in below.items():
-            if older != index:
-                left[older] -= arriving * share * share
-                left_paths[older] -= paths * count_below[older] ** 2
+        for behind, share in below.items():
+            if behind != index:
+                left[behind] -= arriving * share * share
+                left_paths[behind] -= paths * count_below[behind] ** 2
     return found
 
 
 def list_paths(
-    rows: list[Row], a: int, b: int, meeting: int, limit: int
+    older: Older, a: int, b: int, meeting: int, limit: int
 ) -> Iterator[tuple[list[int], Fraction]]:
     """Up to `limit` pairs of paths from a and b that first meet in `meeting`.
 
     Yields the rows from a over the meeting row to b, and the product of the weights.
     """
     reaches: dict[int, bool] = {}
-    for index in sorted(_closure(rows, (a, b))):
-        reaches[index] = index == meeting or any(
-            reaches[parent] for parent, _ in rows[index].weights()
-        )
+    for index in sorted(_closure(older, (a, b))):
+        reaches[index] = index == meeting or any(reaches[parent] for parent, _ in older(index))
     if not (reaches[a] and reaches[b]):
         return
     given, tried = 0, 0
@@ -142,7 +142,7 @@ def list_paths(
         on_left = here > there
         younger = here if on_left else there
         steps = []
-        for parent, share in rows[younger].weights():
+        for parent, share in older(younger):
             other = there if on_left else here
             # A line that has passed the meeting row, or met the other before it, is no use.
             if not reaches[parent] or parent < meeting or (parent == other and parent != meeting):

@@ -20,7 +20,7 @@ from pedigreeview.book.problems import Problem
 from pedigreeview.network.arrays import FixationTooLow, FloatArray, PedigreeArrays
 from pedigreeview.network.base import Base, base_of
 from pedigreeview.network.common_ancestors import AncestorPath, first_meetings, list_paths
-from pedigreeview.network.exact import LARGEST_DENOMINATOR, ExactCoefficients
+from pedigreeview.network.exact import ExactCoefficients, short
 from pedigreeview.network.generations import generation_names, generations
 from pedigreeview.network.order import downstream, parents_first, shortest_cycles
 from pedigreeview.network.parentage import Parents, is_selfing, parents_by_plant
@@ -366,11 +366,11 @@ class PedigreeNetwork:
         while True:
             order = [code for code in self._ordered if code not in withheld]
             compiled = compile_rows(self.book, self._parents, ploidy, order)
-            arrays = PedigreeArrays(
+            arrays = PedigreeArrays.from_rows(
                 compiled.rows, self.book.settings.double_reduction, self._progress
             )
             try:
-                _ = arrays.inbreeding
+                arrays.inbreeding()
             except FixationTooLow as fault:
                 code = compiled.label[fault.row]
                 problems.append(_too_low(code, fault))
@@ -433,7 +433,7 @@ class PedigreeNetwork:
 
         Of a pool it is that of a member.  Base: the founders with the fixation given (`base`).
         """
-        return float(self.arrays.inbreeding[self._row(code)])
+        return float(self.arrays.inbreeding()[self._row(code)])
 
     def inbreeding_exact(self, code: str) -> Fraction | None:
         """F as a fraction; None with decimal odds behind it or a denominator past 2**60."""
@@ -446,7 +446,7 @@ class PedigreeNetwork:
         """
         row_a, row_b = self._row(a), self._row(b)
         if row_a == row_b:
-            return float(self.arrays.self_coancestry[row_a])
+            return float(self.arrays.self_coancestry()[row_a])
         return float(self._column(row_b)[row_a])
 
     def _column(self, row: int) -> FloatArray:
@@ -463,7 +463,7 @@ class PedigreeNetwork:
 
     def self_coancestry(self, code: str) -> float:
         """θ of a plant with itself; of a pool, that of two of its members."""
-        return float(self.arrays.self_coancestry[self._row(code)])
+        return float(self.arrays.self_coancestry()[self._row(code)])
 
     def coancestry_with(self, code: str) -> FloatArray:
         """Coancestry of one plant with every plant of `codes`: (n,) float64, NaN where withheld."""
@@ -487,7 +487,7 @@ class PedigreeNetwork:
 
     def ploidy(self, code: str) -> int:
         """Sets of chromosomes of a plant."""
-        return self.arrays.rows[self._row(code)].ploidy
+        return int(self.arrays.ploidy[self._row(code)])
 
     def progeny_inbreeding(self, a: str, b: str) -> float | None:
         """F of the progeny of a and b (one member of a pool each); of the selfed ones if a = b.
@@ -529,14 +529,18 @@ class PedigreeNetwork:
         """
         row_a, row_b = self._row(a), self._row(b)
         compiled, arrays, _, _ = self._compiled
+
+        def older(row: int) -> tuple[tuple[int, float], ...]:
+            return arrays.row(row).weights()
+
         decimal = self._exact.decimal_odds(row_a) or self._exact.decimal_odds(row_b)
         merged: dict[str, list[CommonAncestor]] = {}
-        for meeting in first_meetings(compiled.rows, row_a, row_b):
-            own = float(arrays.self_coancestry[meeting.row])
-            exact = None if decimal else self._exact.contribution(meeting.row)
+        for meeting in first_meetings(older, row_a, row_b):
+            own = float(arrays.self_coancestry()[meeting.row])
+            exact = None if decimal else self._exact.self_coancestry(meeting.row)
             paths = tuple(
                 self._shown_path(way, weight, decimal)
-                for way, weight in list_paths(compiled.rows, row_a, row_b, meeting.row, most_paths)
+                for way, weight in list_paths(older, row_a, row_b, meeting.row, most_paths)
             )
             label = compiled.label[meeting.row]
             contribution = float(meeting.weight) * own
@@ -545,7 +549,7 @@ class PedigreeNetwork:
                     CommonAncestor(
                         label,
                         contribution,
-                        _short(None if exact is None else exact * meeting.weight),
+                        short(None if exact is None else exact * meeting.weight),
                         paths,
                         meeting.paths - len(paths),
                     )
@@ -563,7 +567,7 @@ class PedigreeNetwork:
                 continue
             if not through or through[-1] != compiled.label[index]:
                 through.append(compiled.label[index])
-        exact = None if decimal else _short(weight)
+        exact = None if decimal else short(weight)
         return AncestorPath(tuple(through), len(through) - 1, float(weight), exact)
 
     def inbreeding_words(self, code: str) -> str:
@@ -587,10 +591,6 @@ class PedigreeNetwork:
     def base_sentence(self) -> str:
         """The base in one line, for the window and every output."""
         return self._base.sentence()
-
-
-def _short(value: Fraction | None) -> Fraction | None:
-    return value if value is not None and value.denominator <= LARGEST_DENOMINATOR else None
 
 
 def _together(label: str, parts: list[CommonAncestor]) -> CommonAncestor:

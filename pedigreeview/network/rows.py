@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.problems import Problem
-from pedigreeview.network.arrays import UNKNOWN, Origin, Row
+from pedigreeview.network.origins import UNKNOWN, Origin, Row
 from pedigreeview.network.parentage import Parents
 
 __all__ = ["CompiledRows", "compile_rows", "ploidies"]
@@ -127,7 +127,6 @@ class _Compiler:
         self.ploidy = ploidy
         self.out = compiled
         self.unrecorded: dict[tuple[str, ...], int] = {}
-        self.crosses: dict[tuple[object, ...], int] = {}
 
     def plant(self, code: str) -> None:
         plant, origin = self.book.plants[code], self.parents[code]
@@ -150,25 +149,20 @@ class _Compiler:
         each, cross = origin.each, origin.cross
         seed = self._parent(cross, "seed", origin.seed_parent, each)
         if origin.selfed:
-            return self._in_cross(Row(Origin.SELF, seed))
+            return Row(Origin.SELF, seed)
         certain = origin.pollen_parent
         if certain and not each:
             side = (self._parent(cross, "pollen", certain, each), 1.0)
-            return self._in_cross(Row(Origin.CROSS, seed, (side,)))
+            return Row(Origin.CROSS, seed, (side,))
         options = []
         for candidate, odds in origin.pollen:
             itself = candidate == origin.seed_parent
             parent = seed if itself else self._parent(cross, "pollen", candidate, each)
             options.append((parent, odds))
         if each or not options:
-            return self._in_cross(Row(Origin.CROSS, seed, tuple(options)))
+            return Row(Origin.CROSS, seed, tuple(options))
         father = self._father(code if origin.finding else "", cross, tuple(options))
-        return self._in_cross(Row(Origin.CROSS, seed, ((father, 1.0),)))
-
-    def _in_cross(self, row: Row) -> Row:
-        key = (row.origin, row.seed, row.pollen)
-        row.cross = self.crosses.setdefault(key, len(self.crosses))
-        return row
+        return Row(Origin.CROSS, seed, ((father, 1.0),))
 
     def _parent(self, cross: str, side: str, code: str, each: bool) -> int:
         """Row that gives the gametes: the plant, or the unrecorded member of a pool."""

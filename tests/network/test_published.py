@@ -65,7 +65,7 @@ def test_path_matrix_and_segregation_variances_of_the_six_calves() -> None:
         for older, value in zip(rows, line, strict=True):
             assert shares[older, column] == pytest.approx(float(value), abs=near)
     for row, value in zip(rows, entry["expected"]["D"], strict=True):
-        assert 2 * net.arrays.innovation[row] == pytest.approx(float(value), abs=near)
+        assert 2 * net.arrays.innovation()[row] == pytest.approx(float(value), abs=near)
 
 
 def _selfed(fixation: float, times: int, ploidy: int = 2) -> PedigreeNetwork:
