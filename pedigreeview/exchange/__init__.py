@@ -1,0 +1,62 @@
+"""Files in and out: the plant table, the Data Package folder, graph formats.
+
+Knows no Qt.  `read_book` opens whatever holds a book.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from pedigreeview.book.book import Book
+from pedigreeview.book.faults import Fault, Place
+from pedigreeview.exchange import data_package, plant_table
+
+__all__ = ["TABLE_SUFFIXES", "read_book"]
+
+TABLE_SUFFIXES = (".csv", ".tsv", ".txt")
+"""Endings of files that are read as a plant table."""
+
+
+def read_book(
+    path: str | Path,
+    *,
+    text: str | None = None,
+    founders_as: str | None = None,
+    fixation: float | None = None,
+) -> Book:
+    """Read a book from a plant table or a Data Package folder.
+
+    Parameters
+    ----------
+    path : a folder, its `datapackage.json`, or a .csv, .tsv or .txt file
+    text : the plant table itself, when it is not to be read from `path`, which then only names it
+    founders_as : 'variety' or 'plant': what a founder without a kind is, over the book's setting
+    fixation : fixation of a variety that states none, over the book's setting
+
+    Raises
+    ------
+    FileFaults : with everything that is wrong with the file or folder
+    Fault : it cannot be read at all
+    """
+    path = Path(path)
+    where = Place(file=str(path))
+    if text is not None:
+        return plant_table.parse(text, str(path), founders_as=founders_as, fixation=fixation)
+    if path.is_dir() or path.name == data_package.DESCRIPTOR:
+        return data_package.read(path, founders_as=founders_as, fixation=fixation)
+    if not path.exists():
+        raise Fault("There is no such file or folder.", where, "Check the name and the folder.")
+    suffix = path.suffix.lower()
+    if suffix in TABLE_SUFFIXES:
+        return plant_table.read(path, founders_as=founders_as, fixation=fixation)
+    if suffix in (".xlsx", ".xls", ".ods"):
+        raise Fault(
+            "This is a spreadsheet file, which is not read directly.",
+            where,
+            "Save it as 'CSV UTF-8' in the spreadsheet program and open that file.",
+        )
+    raise Fault(
+        f"A file that ends in {suffix!r} is not read." if suffix else "The file has no ending.",
+        where,
+        "Open a plant table (.csv, .tsv, .txt) or the folder of a book.",
+    )

@@ -1,0 +1,236 @@
+"""Text files with rows: decoding, the separator, rows with the line on which each begins.
+
+UTF-8 with or without a byte order mark; a file that is not UTF-8 is read as Windows-1252, and the
+caller is told.  The separator (comma, semicolon or tab) is found from the heading row alone: cells
+below may hold any of them.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from pedigreeview.book.faults import Fault, Place
+
+__all__ = ["Sheet", "decode", "line_of", "read_bytes", "sheet", "to_text"]
+
+SEPARATORS = (",", ";", "\t")
+
+# A note may be long; without this the module stops at 131,072 characters.
+csv.field_size_limit(2**31 - 1)
+
+_SIGNATURES = (
+    (b"PK\x03\x04", "a spreadsheet or zip file"),
+    (b"\xd0\xcf\x11\xe0", "an old spreadsheet file"),
+    (b"%PDF", "a PDF file"),
+    (b"SQLite format 3\0", "a database file"),
+    (b"\x89PNG", "a picture"),
+    (b"\xff\xd8\xff", "a picture"),
+    (b"\x1f\x8b", "a packed file"),
+)
+_UTF16 = (b"\xff\xfe", b"\xfe\xff")
+_SAVE_AS = "Save it as 'CSV UTF-8' in the spreadsheet program and open that file."
+
+
+@dataclass(slots=True)
+class Sheet:
+    """A heading row and the rows below, as text, each with the line of the file it begins on."""
+
+    headings: list[str]
+    heading_line: int
+    rows: list[tuple[int, list[str]]]
+    separator: str
+    faults: list[Fault] = field(default_factory=list)
+    """What could not be read as rows at all, such as a quote that is never closed."""
+
+    @property
+    def decimal_comma(self) -> bool:
+        """Whether a number may have a decimal comma."""
+        return self.separator == ";"
+
+
+def read_bytes(path: Path) -> bytes:
+    """The bytes of a file.
+
+    Raises
+    ------
+    Fault : there is no such file, it is a folder, or the system does not let us read it
+    """
+    try:
+        return path.read_bytes()
+    except FileNotFoundError:
+        raise Fault(
+            "There is no such file.", Place(file=str(path)), "Check the name and the folder."
+        ) from None
+    except IsADirectoryError:
+        raise Fault("This is a folder.", Place(file=str(path)), "Choose a file.") from None
+    except OSError as error:
+        raise Fault(
+            f"The file cannot be read: {error.strerror or error}.",
+            Place(file=str(path)),
+            "Check that it is yours to read and that no other program holds it.",
+        ) from None
+
+
+def line_of(data: bytes, position: int) -> int:
+    """The line, counted from 1, on which a byte of a file lies."""
+    return data.count(b"\n", 0, position) + 1
+
+
+def decode(data: bytes, name: str) -> tuple[str, list[str]]:
+    """The text of a file, without byte order mark, and remarks on how it was read.
+
+    Raises
+    ------
+    Fault : the file is not text in UTF-8 or Windows-1252; the sentence says what it seems to be
+    """
+    where = Place(file=name)
+    for signature, what in _SIGNATURES:
+        if data.startswith(signature):
+            raise Fault(f"This is {what}, not a text file.", where, _SAVE_AS)
+    if data.startswith(_UTF16):
+        raise Fault("This is UTF-16 text, which is not read.", where, _SAVE_AS)
+    nul = data.find(b"\0")
+    if nul >= 0:
+        raise Fault(
+            "The file has a NUL byte in it, so it is no text file or it is damaged.",
+            Place(file=name, row=line_of(data, nul)),
+            _SAVE_AS,
+        )
+    try:
+        return data.decode("utf-8-sig"), []
+    except UnicodeDecodeError as error:
+        wrong = error
+    if data.startswith(b"\xef\xbb\xbf"):
+        # The file says that it is UTF-8; reading it as anything else would garble the rest.
+        raise Fault(
+            "The file says that it is UTF-8 but has bytes that are not.",
+            Place(file=name, row=line_of(data, wrong.start + 3)),
+            _SAVE_AS,
+        )
+    try:
+        text = data.decode("cp1252")
+    except UnicodeDecodeError as error:
+        raise Fault(
+            "The file is neither UTF-8 nor Windows-1252 text.",
+            Place(file=name, row=line_of(data, error.start)),
+            _SAVE_AS,
+        ) from None
+    return text, ["The file is not UTF-8 and was read as Windows-1252; check letters with accents."]
+
+
+def _rows(text: str, separator: str) -> Iterable[tuple[int, list[str]]]:
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
+    begins = 1
+    for cells in reader:
+        yield begins, cells
+        begins = reader.line_num + 1
+
+
+def _heading(text: str, separator: str) -> list[str]:
+    try:
+        for _, cells in _rows(text, separator):
+            if any(cell.strip() for cell in cells):
+                return [cell.strip() for cell in cells]
+    except csv.Error:
+        pass
+    return []
+
+
+def plain(heading: str) -> str:
+    """A heading without case, blanks, hyphens and underscores, to compare with."""
+    return re.sub(r"[\s_-]+", "", heading).casefold()
+
+
+def _separator(text: str, known: Collection[str], name: str) -> str:
+    wanted = {plain(column) for column in known}
+    preferred = "\t" if name.lower().endswith(".tsv") else ","
+
+    def worth(separator: str) -> tuple[int, int, bool]:
+        cells = _heading(text, separator)
+        return len({plain(c) for c in cells} & wanted), len(cells), separator == preferred
+
+    return max(SEPARATORS, key=worth)
+
+
+def sheet(text: str, name: str, known: Collection[str]) -> Sheet:
+    """Cut a text into heading and rows; `known` are the column names that the heading may have.
+
+    Blank rows are left out; cells of every row are as many as headings (blank where a row is
+    short).  A row with more cells than headings makes a fault.  The headings are trimmed.
+    """
+    separator = ""
+    lines = 0
+    said = re.match(r"sep=(.)\r?\n", text)
+    if said is not None and said[1] in SEPARATORS:
+        separator = said[1]
+        text = text[said.end() :]
+        lines = 1
+    separator = separator or _separator(text, known, name)
+    found = Sheet([], 1 + lines, [], separator)
+    line = 1
+    try:
+        for line, cells in _rows(text, separator):
+            if not any(cell.strip() for cell in cells):
+                continue
+            if not found.headings:
+                # A row of nothing but separators is blank, whichever separator was settled on.
+                if not any(cell.strip(" ,;\t") for cell in cells):
+                    continue
+                found.headings = [cell.strip() for cell in cells]
+                found.heading_line = line + lines
+                continue
+            width = len(found.headings)
+            if len(cells) > width:
+                if any(cell.strip() for cell in cells[width:]):
+                    found.faults.append(
+                        Fault(
+                            f"The row has {len(cells)} cells, the heading row only {width}.",
+                            Place(file=name, row=line + lines),
+                            "Put quotes round a cell that has the separator in it.",
+                        )
+                    )
+                cells = cells[:width]
+            elif len(cells) < width:
+                cells = cells + [""] * (width - len(cells))
+            found.rows.append((line + lines, cells))
+    except csv.Error as error:
+        found.faults.append(_quote_fault(name, text, separator, lines, str(error)))
+    return found
+
+
+def _quote_fault(name: str, text: str, separator: str, lines: int, error: str) -> Fault:
+    begins = 1
+    try:
+        reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
+        for _ in reader:
+            begins = reader.line_num + 1
+    except csv.Error:
+        pass
+    where = Place(file=name, row=begins + lines)
+    if "unexpected end" in error:
+        return Fault(
+            "A quote opened in this row is never closed.", where, "Close it or take it out."
+        )
+    return Fault(
+        "A quoted cell of this row goes on after its closing quote.",
+        where,
+        "Write a quote inside a quoted cell twice.",
+    )
+
+
+def _cell(text: str, separator: str) -> str:
+    if any(mark in text for mark in (separator, '"', "\n", "\r")) or text != text.strip():
+        return '"' + text.replace('"', '""') + '"'
+    return text
+
+
+def to_text(headings: list[str], rows: Iterable[list[str]], separator: str = ",") -> str:
+    """Rows as text, lines ended by LF, quoted only where needed; the same input, the same bytes."""
+    lines = [separator.join(_cell(cell, separator) for cell in headings)]
+    lines += [separator.join(_cell(cell, separator) for cell in row) for row in rows]
+    return "\n".join(lines) + "\n"
