@@ -181,21 +181,19 @@ class MovingBlock:
         weights = self._arrays.weights
         start = weights.starts[kept]
         count = weights.starts[kept + 1] - start
-        sides = []
+        slots = np.zeros((2, len(kept)), np.int64)
+        shares = np.zeros((2, len(kept)))
         for step in (0, 1):
             here = count > step
-            slot = np.zeros(len(kept), np.int64)
-            weight = np.zeros(len(kept))
             at = start[here] + step
-            slot[here] = self._slot[weights.older[at]]
-            weight[here] = weights.weight[at]
-            sides += [slot, weight]
+            slots[step, here] = self._slot[weights.older[at]]
+            shares[step, here] = weights.weight[at]
         more = [
             (place, int(self._slot[weights.older[at]]), float(weights.weight[at]))
             for place in np.flatnonzero(count > 2).tolist()
             for at in range(start[place] + 2, start[place] + count[place])
         ]
-        return _Sides(*sides, more)
+        return _Sides(slots[0], shares[0], slots[1], shares[1], more)
 
     def _lines(self, kept: IntArray) -> FloatArray:
         """Coancestries of the kept rows with every row of the block."""

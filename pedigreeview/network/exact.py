@@ -93,6 +93,10 @@ class ExactCoefficients:
         """Whether odds without an exact meaning stand behind the row."""
         return self._followed(row).decimal
 
+    def exact_in_doubles(self, a: int, b: int) -> bool:
+        """Whether weights of paths from both rows are exact as doubles."""
+        return self._followed(a).half + self._followed(b).half <= _DOUBLE_PLACES
+
     def rules(self, row: int) -> Rules:
         """The rules of inheritance of a row, in fractions."""
         return Rules(int(self._arrays.ploidy[row]), self._alpha, Fraction)

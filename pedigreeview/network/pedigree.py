@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-import difflib
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cached_property
+from functools import cached_property, partial
 from math import sqrt
 from typing import Any
 
-import networkx as nx
 import numpy as np
 
 from pedigreeview.book.book import Book
@@ -19,12 +17,15 @@ from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.problems import Problem
 from pedigreeview.network.arrays import FixationTooLow, FloatArray, PedigreeArrays
 from pedigreeview.network.base import Base, base_of
-from pedigreeview.network.common_ancestors import AncestorPath, first_meetings, list_paths
+from pedigreeview.network.common_ancestors import AncestorPath, Lines
 from pedigreeview.network.exact import ExactCoefficients, short
-from pedigreeview.network.generations import generation_names, generations
-from pedigreeview.network.order import downstream, parents_first, shortest_cycles
-from pedigreeview.network.parentage import Parents, is_selfing, parents_by_plant
-from pedigreeview.network.reciprocals import ReciprocalPair, reciprocal_pairs
+from pedigreeview.network.explanation import (
+    Explanation,
+    explain_coancestry,
+    explain_inbreeding,
+)
+from pedigreeview.network.order import downstream
+from pedigreeview.network.relatives import Relatives, UnknownPlantFault, own_ancestor
 from pedigreeview.network.rows import CompiledRows, compile_rows, ploidies
 from pedigreeview.network.words import inbreeding_sentence, relatedness_sentence
 
@@ -34,6 +35,11 @@ __all__ = [
     "UnknownPlantFault",
     "WithheldFault",
 ]
+
+_LARGEST_SHARE_TABLE = 8_000_000
+_WHOLE = Fraction(1)
+_MOST_LISTED = 40
+"""Ancestors to which paths are listed, those that bring most first."""
 
 _REASONS = {
     "own_ancestor": "a plant among its own ancestors",
@@ -58,15 +64,6 @@ class WithheldFault(Fault):
         )
 
 
-class UnknownPlantFault(Fault):
-    """A code that is not a plant of the book."""
-
-    def __init__(self, code: str, codes: Iterable[str]) -> None:
-        near = difflib.get_close_matches(code, list(codes), 3)
-        todo = f"Did you mean {' or '.join(near)}?" if near else "Look it up among the plants."
-        super().__init__(f"There is no plant {code!r} in this book.", None, todo)
-
-
 @dataclass(frozen=True, slots=True)
 class CommonAncestor:
     """A plant at which coancestry arises, with what it brings.
@@ -83,8 +80,19 @@ class CommonAncestor:
     paths: tuple[AncestorPath, ...]
     paths_left_out: int
 
+    def as_json(self) -> dict[str, Any]:
+        """The keys of `relate --json`."""
+        exact = self.contribution_exact
+        return {
+            "plant": self.plant,
+            "contribution": self.contribution,
+            "contribution_exact": None if exact is None else str(exact),
+            "paths": [path.as_json() for path in self.paths],
+            "paths_left_out": self.paths_left_out,
+        }
 
-class PedigreeNetwork:
+
+class PedigreeNetwork(Relatives):
     """Plants and crosses as a graph, with structure and coefficients.
 
     Made by `from_records`.  Coefficients of plants that depend on records that cannot be right are
@@ -92,10 +100,7 @@ class PedigreeNetwork:
     """
 
     def __init__(self, book: Book) -> None:
-        self.book = book
-        self._parents = parents_by_plant(book)
-        self._ordered, self._tied = parents_first(self._parents)
-        self._withheld_by_records: dict[str, str] = {}
+        super().__init__(book)
         self._progress: Callable[[int, int], None] | None = None
 
     @classmethod
@@ -113,246 +118,6 @@ class PedigreeNetwork:
         network = cls(records)
         network._progress = progress
         return network
-
-    # Plants and their relatives -----------------------------------------------------------------
-
-    @cached_property
-    def codes(self) -> tuple[str, ...]:
-        """Codes of all plants, parents before progeny; plants tied up in loops come last."""
-        return (*self._ordered, *self._tied)
-
-    def __contains__(self, code: str) -> bool:
-        return code in self._parents
-
-    def __len__(self) -> int:
-        return len(self._parents)
-
-    def _known(self, code: str) -> str:
-        if code not in self._parents:
-            raise UnknownPlantFault(code, self._parents)
-        return code
-
-    def parents(self, code: str) -> Parents:
-        """How a plant arose and from whom, with odds."""
-        return self._parents[self._known(code)]
-
-    def parent_codes(self, code: str) -> tuple[str, ...]:
-        """Distinct parents, candidates and source of a plant, the seed parent's side first."""
-        return self.parents(code).codes
-
-    @property
-    def founders(self) -> tuple[str, ...]:
-        """Plants that come from no other plant of the book, in the book's order."""
-        return tuple(c for c, origin in self._parents.items() if origin.raised == "founder")
-
-    @cached_property
-    def _progeny(self) -> dict[str, tuple[str, ...]]:
-        found: dict[str, list[str]] = {}
-        for code, origin in self._parents.items():
-            for parent in origin.codes:
-                found.setdefault(parent, []).append(code)
-        return {code: tuple(progeny) for code, progeny in found.items()}
-
-    def progeny(self, code: str) -> tuple[str, ...]:
-        """Direct progeny of a plant, whatever the origin, in the book's order."""
-        return self._progeny.get(self._known(code), ())
-
-    @cached_property
-    def _of_cross(self) -> dict[str, tuple[str, ...]]:
-        found: dict[str, list[str]] = {code: [] for code in self.book.crosses}
-        for code in self.codes:
-            if self._parents[code].cross:
-                found[self._parents[code].cross].append(code)
-        return {code: tuple(progeny) for code, progeny in found.items()}
-
-    def progeny_of_cross(self, cross: str) -> tuple[str, ...]:
-        """Plants raised from a cross."""
-        return self._of_cross[cross]
-
-    @cached_property
-    def _crosses_by_parent(self) -> tuple[dict[str, list[str]], dict[str, list[str]]]:
-        as_seed: dict[str, list[str]] = {}
-        as_pollen: dict[str, list[str]] = {}
-        candidates = self.book.candidates()
-        for code, cross in self.book.crosses.items():
-            if cross.seed_parent:
-                as_seed.setdefault(cross.seed_parent, []).append(code)
-            pollen = dict.fromkeys(
-                cross.seed_parent if item.candidate == "self" else item.candidate
-                for item in candidates.get(code, [])
-            )
-            if cross.pollen_parent or is_selfing(cross):
-                pollen[cross.pollen_parent or cross.seed_parent] = None
-            for parent in pollen:
-                if parent:
-                    as_pollen.setdefault(parent, []).append(code)
-        return as_seed, as_pollen
-
-    def crosses_of(self, code: str) -> tuple[list[str], list[str]]:
-        """Crosses in which a plant is the seed parent, and those in which it gave the pollen.
-
-        A candidate for the pollen parent counts as one that gave it; a selfing stands in both.
-        """
-        as_seed, as_pollen = self._crosses_by_parent
-        self._known(code)
-        return list(as_seed.get(code, ())), list(as_pollen.get(code, ()))
-
-    def mates(self, code: str) -> tuple[str, ...]:
-        """The other parents of a plant's crosses, distinct, in the book's order of crosses."""
-        as_seed, as_pollen = self.crosses_of(code)
-        candidates = self.book.candidates()
-        found: dict[str, None] = {}
-        for cross_code in as_seed:
-            cross = self.book.crosses[cross_code]
-            others = [cross.pollen_parent, *(i.candidate for i in candidates.get(cross_code, []))]
-            found.update(dict.fromkeys(others))
-        for cross_code in as_pollen:
-            found[self.book.crosses[cross_code].seed_parent] = None
-        return tuple(mate for mate in found if mate and mate not in (code, "self"))
-
-    def sibs(self, code: str) -> tuple[str, ...]:
-        """The other plants of the same cross."""
-        cross = self.parents(code).cross
-        return tuple(c for c in self._of_cross[cross] if c != code) if cross else ()
-
-    def ancestors(self, code: str) -> set[str]:
-        """All plants that a plant descends from, candidates for pollen parent included.
-
-        A plant in a loop is among its own ancestors.
-        """
-        return self._reached(self.parents(code).codes, lambda c: self._parents[c].codes)
-
-    def descendants(self, code: str) -> set[str]:
-        """All plants that descend from a plant."""
-        return self._reached(self.progeny(code), lambda c: self._progeny.get(c, ()))
-
-    @staticmethod
-    def _reached(start: Iterable[str], step: Callable[[str], Iterable[str]]) -> set[str]:
-        found = set(start)
-        ahead = list(found)
-        while ahead:
-            for code in step(ahead.pop()):
-                if code not in found:
-                    found.add(code)
-                    ahead.append(code)
-        return found
-
-    @cached_property
-    def graph(self) -> nx.MultiDiGraph:
-        """Plants and crosses as a graph.
-
-        Nodes are ('plant', code) and ('cross', code).  Edges run from parent to progeny: plant to
-        cross with role 'seed' or 'pollen' (and the odds of an uncertain pollen parent), cross to
-        plant with role 'progeny', and plant to plant with the word of how it was raised.  A selfing
-        has two edges from its one parent.  A plant whose own finding overrides its cross has its
-        pollen parents marked on the plant's own edges, role 'finding'.
-        """
-        graph = nx.MultiDiGraph()
-        for code, plant in self.book.plants.items():
-            kind = self.book.kind(plant)
-            graph.add_node(("plant", code), what="plant", code=code, name=plant.name, kind=kind)
-        as_seed, as_pollen = self._crosses_by_parent
-        odds = {(item.cross, item.candidate): item.odds for item in self.book.pollen_candidates}
-        for code, cross in self.book.crosses.items():
-            graph.add_node(("cross", code), what="cross", code=code, intended=cross.intended)
-        for parent, crosses in as_seed.items():
-            for code in crosses:
-                grade = self.book.crosses[code].seed_doubt
-                graph.add_edge(("plant", parent), ("cross", code), role="seed", grade=grade)
-        for parent, crosses in as_pollen.items():
-            for code in crosses:
-                cross = self.book.crosses[code]
-                share = odds.get((code, parent))
-                if share is None and parent == cross.seed_parent:
-                    share = odds.get((code, "self"))
-                graph.add_edge(
-                    ("plant", parent),
-                    ("cross", code),
-                    role="pollen",
-                    odds=1.0 if share is None else share,
-                    grade=cross.pollen_doubt,
-                )
-        for code, origin in self._parents.items():
-            if origin.cross:
-                graph.add_edge(("cross", origin.cross), ("plant", code), role="progeny")
-            if origin.source:
-                graph.add_edge(("plant", origin.source), ("plant", code), role=origin.raised)
-            if origin.finding:
-                for parent, share in origin.pollen:
-                    graph.add_edge(("plant", parent), ("plant", code), role="finding", odds=share)
-        return graph
-
-    # Generations, cytoplasm, pairs, loops -------------------------------------------------------
-
-    @cached_property
-    def _generations(self) -> dict[str, int]:
-        return generations(self._parents, self._ordered)
-
-    @cached_property
-    def _generation_names(self) -> dict[str, str | None]:
-        return generation_names(self._parents, self._ordered)
-
-    def generation(self, code: str) -> int | None:
-        """Generation of a plant, founders 0; None for a plant tied up in a loop."""
-        return self._generations.get(self._known(code))
-
-    def generation_name(self, code: str) -> str | None:
-        """The trade's name of the generation (F2, BC1F1, S1), or None where none fits."""
-        return self._generation_names.get(self._known(code))
-
-    def cytoplasm(self, code: str) -> str | None:
-        """Founder at the end of the seed-parent line, or None where the line ends in an unknown."""
-        self._known(code)
-        seen: set[str] = set()
-        while code not in seen:
-            seen.add(code)
-            origin = self._parents[code]
-            if origin.raised == "founder":
-                return code
-            if origin.cross and not self.book.crosses[origin.cross].direction_known:
-                ends = {self.cytoplasm(parent) for parent in origin.codes if parent not in seen}
-                return ends.pop() if len(ends) == 1 else None
-            code = origin.source or origin.seed_parent
-            if not code:
-                return None
-        return None
-
-    def same_cytoplasm(self, a: str, b: str) -> bool | None:
-        """Whether the seed-parent lines of two plants end in the same founder; None if unknown."""
-        of_a, of_b = self.cytoplasm(a), self.cytoplasm(b)
-        return None if of_a is None or of_b is None else of_a == of_b
-
-    def selfings(self) -> list[str]:
-        """Codes of the crosses that are selfings, in the book's order."""
-        return [code for code, cross in self.book.crosses.items() if is_selfing(cross)]
-
-    @cached_property
-    def _pairs(self) -> list[ReciprocalPair]:
-        return reciprocal_pairs(self.book, self._parents)
-
-    def reciprocal_pairs(self) -> list[ReciprocalPair]:
-        """All reciprocal pairs, by plant first."""
-        return list(self._pairs)
-
-    @cached_property
-    def _reciprocals(self) -> dict[str, tuple[str, ...]]:
-        found: dict[str, tuple[str, ...]] = {}
-        for pair in self._pairs:
-            for here, there in (pair.crosses, pair.crosses[::-1]):
-                found.update(dict.fromkeys(here, there))
-        return found
-
-    def reciprocal_of(self, cross: str) -> tuple[str, ...]:
-        """Crosses of the same pair in the other direction."""
-        return self._reciprocals.get(cross, ())
-
-    @cached_property
-    def _loops(self) -> list[tuple[str, ...]]:
-        return shortest_cycles(self._parents, self._tied) if self._tied else []
-
-    def loops(self) -> list[tuple[str, ...]]:
-        """Impossible loops: each a cycle of plants that are their own ancestors."""
-        return list(self._loops)
 
     # What is withheld and why -------------------------------------------------------------------
 
@@ -391,7 +156,7 @@ class PedigreeNetwork:
 
     def problems(self) -> list[Problem]:
         """All that looks wrong: loops first, then what the records alone show, then ploidy."""
-        looped = [_own_ancestor(cycle) for cycle in self._loops]
+        looped = [own_ancestor(cycle) for cycle in self._loops]
         return [*looped, *check_records(self.book), *self._compiled[3], *self._cross_ploidy()]
 
     def _cross_ploidy(self) -> list[Problem]:
@@ -508,54 +273,115 @@ class PedigreeNetwork:
         The shares sum to 1 less `unknown_share`.
         """
         row = self._row(code)
-        shares = self.arrays.contributions([row])[:, 0]
-        of_plant = self._compiled[0].of_plant
+        founders = self._shares_of
+        if founders is None:
+            founder_rows = self.arrays.founders
+            shares = self.arrays.contributions([row])[founder_rows, 0]
+        else:
+            shares = founders[row]
+        label = self._compiled[0].label
         found = {
-            founder: float(shares[of_plant[founder]])
-            for founder in self.founders
-            if founder in of_plant and shares[of_plant[founder]] > 0
+            label[at]: float(share)
+            for at, share in zip(self.arrays.founders.tolist(), shares.tolist(), strict=True)
+            if share > 0
         }
         return dict(sorted(found.items(), key=lambda item: -item[1]))
+
+    @cached_property
+    def _shares_of(self) -> FloatArray | None:
+        """Shares of all founders in all rows, where the table is small enough to keep."""
+        founders = self.arrays.founders
+        if len(self.arrays) * len(founders) > _LARGEST_SHARE_TABLE:
+            return None
+        shares = np.zeros((len(self.arrays), len(founders)))
+        shares[founders, np.arange(len(founders))] = 1.0
+        return self.arrays.weights.gather(shares)
 
     def unknown_share(self, code: str) -> float:
         """Share of a plant's alleles that come from unknown parents."""
         return max(0.0, 1.0 - sum(self.founder_shares(code).values()))
 
-    def common_ancestors(self, a: str, b: str, *, most_paths: int = 100) -> list[CommonAncestor]:
+    def common_ancestors(
+        self,
+        a: str,
+        b: str,
+        *,
+        most_paths: int = 100,
+        watch: Callable[[], None] | None = None,
+    ) -> list[CommonAncestor]:
         """The plants at which the coancestry of a and b arises, largest contribution first.
 
         A plant itself can be one (parent and child: the parent).  The contributions add up to θ;
-        `most_paths` paths are listed for each and the rest is counted.
+        `most_paths` paths are listed for each of those that bring most, and the rest is counted.
+        `watch` is called now and then in deep books and may raise `Cancelled`.
         """
-        row_a, row_b = self._row(a), self._row(b)
+        return self._split(self._row(a), self._row(b), most_paths=most_paths, watch=watch)
+
+    def explain(self, a: str, b: str | None = None, *, most_paths: int = 100) -> Explanation:
+        """Why the coancestry of two plants, or the inbreeding of one, is what it is.
+
+        Terms that add up to the coefficient, each split over common ancestors and paths, with the
+        formula, its source and the base; `most_paths` paths are listed for each ancestor.
+        """
+        if b is not None:
+            return explain_coancestry(self, a, b, most_paths)
+        return explain_inbreeding(
+            self, a, self._row(a), self._exact, partial(self._split, most_paths=most_paths)
+        )
+
+    def _split(
+        self,
+        row_a: int,
+        row_b: int,
+        share: Fraction = _WHOLE,
+        *,
+        itself: bool = False,
+        most_paths: int = 100,
+        watch: Callable[[], None] | None = None,
+    ) -> list[CommonAncestor]:
+        """The coancestry of two rows, times `share`, over the rows where their lines meet.
+
+        With `itself` the one row meets itself: one member of a pool, not two of them.
+        """
         compiled, arrays, _, _ = self._compiled
 
-        def older(row: int) -> tuple[tuple[int, float], ...]:
-            return arrays.row(row).weights()
-
+        lines = Lines(lambda row: arrays.row(row).weights(), row_a, row_b, watch)
         decimal = self._exact.decimal_odds(row_a) or self._exact.decimal_odds(row_b)
+        whole = [
+            (meeting, self._own(meeting.row, row_a if itself else None, decimal))
+            for meeting in lines.meetings()
+        ]
+        whole.sort(key=lambda item: -float(item[0].weight) * item[1][0])
+        in_doubles = self._exact.exact_in_doubles(row_a, row_b)
         merged: dict[str, list[CommonAncestor]] = {}
-        for meeting in first_meetings(older, row_a, row_b):
-            own = float(arrays.self_coancestry()[meeting.row])
-            exact = None if decimal else self._exact.self_coancestry(meeting.row)
+        for place, (meeting, (own, own_exact)) in enumerate(whole):
+            # Paths are listed to the ancestors that matter; the others are counted.
+            most = most_paths if place < _MOST_LISTED else 0
             paths = tuple(
                 self._shown_path(way, weight, decimal)
-                for way, weight in list_paths(older, row_a, row_b, meeting.row, most_paths)
+                for way, weight in lines.paths_to(meeting.row, most)
             )
             label = compiled.label[meeting.row]
-            contribution = float(meeting.weight) * own
+            contribution = float(share) * float(meeting.weight) * own
+            exact = None
+            if own_exact is not None and (in_doubles or isinstance(meeting.weight, Fraction)):
+                exact = short(own_exact * Fraction(meeting.weight) * share)
             if contribution > 0:
+                left_out = meeting.paths - len(paths)
                 merged.setdefault(label, []).append(
-                    CommonAncestor(
-                        label,
-                        contribution,
-                        short(None if exact is None else exact * meeting.weight),
-                        paths,
-                        meeting.paths - len(paths),
-                    )
+                    CommonAncestor(label, contribution, exact, paths, left_out)
                 )
         found = [_together(label, parts) for label, parts in merged.items()]
         return sorted(found, key=lambda ancestor: (-ancestor.contribution, ancestor.plant))
+
+    def _own(self, row: int, member: int | None, decimal: bool) -> tuple[float, Fraction | None]:
+        """θ of a meeting row with itself, or of one member of the pool `member` with itself."""
+        if member is None:
+            exact = None if decimal else self._exact.self_coancestry(row)
+            return float(self.arrays.self_coancestry()[row]), exact
+        inbreeding = None if decimal else self._exact.inbreeding(member)
+        exact = None if inbreeding is None else self._exact.rules(member).itself(inbreeding)
+        return self.arrays.member_coancestry(member), exact
 
     def _shown_path(self, way: list[int], weight: Fraction, decimal: bool) -> AncestorPath:
         compiled = self._compiled[0]
@@ -605,20 +431,6 @@ def _together(label: str, parts: list[CommonAncestor]) -> CommonAncestor:
         exact,
         tuple(path for part in parts for path in part.paths),
         sum(part.paths_left_out for part in parts),
-    )
-
-
-def _own_ancestor(cycle: tuple[str, ...]) -> Problem:
-    if len(cycle) == 1:
-        said = f"{cycle[0]} is recorded as its own parent"
-    else:
-        said = f"{cycle[0]} is its own ancestor: " + " → ".join((*cycle, cycle[0]))
-    return Problem(
-        "own_ancestor",
-        "error",
-        cycle,
-        f"{said}; the coefficients that depend on it are withheld.",
-        "Correct a parent of one of these plants; the likeliest is the one that was sown last.",
     )
 
 

@@ -1,0 +1,301 @@
+"""Who is related to whom in a book: parents, progeny, mates, generations, loops and pairs."""
+
+from __future__ import annotations
+
+import difflib
+from collections.abc import Callable, Iterable
+from functools import cached_property
+
+import networkx as nx
+
+from pedigreeview.book.book import Book
+from pedigreeview.book.faults import Fault
+from pedigreeview.book.problems import Problem
+from pedigreeview.book.records import PollenCandidate
+from pedigreeview.network.generations import generation_names, generations
+from pedigreeview.network.order import parents_first, shortest_cycles
+from pedigreeview.network.parentage import Parents, is_selfing, parents_by_plant
+from pedigreeview.network.reciprocals import ReciprocalPair, reciprocal_pairs
+
+__all__ = ["Relatives", "UnknownPlantFault", "own_ancestor"]
+
+
+class UnknownPlantFault(Fault):
+    """A code that is not a plant of the book."""
+
+    def __init__(self, code: str, codes: Iterable[str]) -> None:
+        near = difflib.get_close_matches(code, list(codes), 3)
+        todo = f"Did you mean {' or '.join(near)}?" if near else "Look it up among the plants."
+        super().__init__(f"There is no plant {code!r} in this book.", None, todo)
+
+
+class Relatives:
+    """The structure of one book, without any coefficient.
+
+    Parameters
+    ----------
+    book : it is not changed, and must not change while its relatives are asked for
+    """
+
+    def __init__(self, book: Book) -> None:
+        self.book = book
+        self._parents = parents_by_plant(book)
+        self._ordered, self._tied = parents_first(self._parents)
+
+    @cached_property
+    def _candidates(self) -> dict[str, list[PollenCandidate]]:
+        return self.book.candidates()
+
+    # Plants and their relatives -----------------------------------------------------------------
+
+    @cached_property
+    def codes(self) -> tuple[str, ...]:
+        """Codes of all plants, parents before progeny; plants tied up in loops come last."""
+        return (*self._ordered, *self._tied)
+
+    def __contains__(self, code: str) -> bool:
+        return code in self._parents
+
+    def __len__(self) -> int:
+        return len(self._parents)
+
+    def _known(self, code: str) -> str:
+        if code not in self._parents:
+            raise UnknownPlantFault(code, self._parents)
+        return code
+
+    def parents(self, code: str) -> Parents:
+        """How a plant arose and from whom, with odds."""
+        return self._parents[self._known(code)]
+
+    def parent_codes(self, code: str) -> tuple[str, ...]:
+        """Distinct parents, candidates and source of a plant, the seed parent's side first."""
+        return self.parents(code).codes
+
+    @property
+    def founders(self) -> tuple[str, ...]:
+        """Plants that come from no other plant of the book, in the book's order."""
+        return tuple(c for c, origin in self._parents.items() if origin.raised == "founder")
+
+    @cached_property
+    def _progeny(self) -> dict[str, tuple[str, ...]]:
+        found: dict[str, list[str]] = {}
+        for code, origin in self._parents.items():
+            for parent in origin.codes:
+                found.setdefault(parent, []).append(code)
+        return {code: tuple(progeny) for code, progeny in found.items()}
+
+    def progeny(self, code: str) -> tuple[str, ...]:
+        """Direct progeny of a plant, whatever the origin, in the book's order."""
+        return self._progeny.get(self._known(code), ())
+
+    @cached_property
+    def _of_cross(self) -> dict[str, tuple[str, ...]]:
+        found: dict[str, list[str]] = {code: [] for code in self.book.crosses}
+        for code in self.codes:
+            if self._parents[code].cross:
+                found[self._parents[code].cross].append(code)
+        return {code: tuple(progeny) for code, progeny in found.items()}
+
+    def progeny_of_cross(self, cross: str) -> tuple[str, ...]:
+        """Plants raised from a cross."""
+        return self._of_cross[cross]
+
+    @cached_property
+    def _crosses_by_parent(self) -> tuple[dict[str, list[str]], dict[str, list[str]]]:
+        as_seed: dict[str, list[str]] = {}
+        as_pollen: dict[str, list[str]] = {}
+        for code, cross in self.book.crosses.items():
+            if cross.seed_parent:
+                as_seed.setdefault(cross.seed_parent, []).append(code)
+            pollen = dict.fromkeys(
+                cross.seed_parent if item.candidate == "self" else item.candidate
+                for item in self._candidates.get(code, [])
+            )
+            if cross.pollen_parent or is_selfing(cross):
+                pollen[cross.pollen_parent or cross.seed_parent] = None
+            for parent in pollen:
+                if parent:
+                    as_pollen.setdefault(parent, []).append(code)
+        return as_seed, as_pollen
+
+    def crosses_of(self, code: str) -> tuple[list[str], list[str]]:
+        """Crosses in which a plant is the seed parent, and those in which it gave the pollen.
+
+        A candidate for the pollen parent counts as one that gave it; a selfing stands in both.
+        """
+        as_seed, as_pollen = self._crosses_by_parent
+        self._known(code)
+        return list(as_seed.get(code, ())), list(as_pollen.get(code, ()))
+
+    def mates(self, code: str) -> tuple[str, ...]:
+        """The other parents of a plant's crosses, distinct, in the book's order of crosses."""
+        as_seed, as_pollen = self.crosses_of(code)
+        found: dict[str, None] = {}
+        for cross_code in as_seed:
+            cross = self.book.crosses[cross_code]
+            found[cross.pollen_parent] = None
+            for item in self._candidates.get(cross_code, []):
+                found[item.candidate] = None
+        for cross_code in as_pollen:
+            found[self.book.crosses[cross_code].seed_parent] = None
+        return tuple(mate for mate in found if mate and mate not in (code, "self"))
+
+    def sibs(self, code: str) -> tuple[str, ...]:
+        """The other plants of the same cross."""
+        cross = self.parents(code).cross
+        return tuple(c for c in self._of_cross[cross] if c != code) if cross else ()
+
+    def ancestors(self, code: str) -> set[str]:
+        """All plants that a plant descends from, candidates for pollen parent included.
+
+        A plant in a loop is among its own ancestors.
+        """
+        return self._reached(self.parents(code).codes, lambda c: self._parents[c].codes)
+
+    def descendants(self, code: str) -> set[str]:
+        """All plants that descend from a plant."""
+        return self._reached(self.progeny(code), lambda c: self._progeny.get(c, ()))
+
+    @staticmethod
+    def _reached(start: Iterable[str], step: Callable[[str], Iterable[str]]) -> set[str]:
+        found = set(start)
+        ahead = list(found)
+        while ahead:
+            for code in step(ahead.pop()):
+                if code not in found:
+                    found.add(code)
+                    ahead.append(code)
+        return found
+
+    @cached_property
+    def graph(self) -> nx.MultiDiGraph:
+        """Plants and crosses as a graph.
+
+        Nodes are ('plant', code) and ('cross', code).  Edges run from parent to progeny: plant to
+        cross with role 'seed' or 'pollen' (and the odds of an uncertain pollen parent), cross to
+        plant with role 'progeny', and plant to plant with the word of how it was raised.  A selfing
+        has two edges from its one parent.  A plant whose own finding overrides its cross has its
+        pollen parents marked on the plant's own edges, role 'finding'.
+        """
+        graph = nx.MultiDiGraph()
+        for code, plant in self.book.plants.items():
+            kind = self.book.kind(plant)
+            graph.add_node(("plant", code), what="plant", code=code, name=plant.name, kind=kind)
+        as_seed, as_pollen = self._crosses_by_parent
+        odds = {(item.cross, item.candidate): item.odds for item in self.book.pollen_candidates}
+        for code, cross in self.book.crosses.items():
+            graph.add_node(("cross", code), what="cross", code=code, intended=cross.intended)
+        for parent, crosses in as_seed.items():
+            for code in crosses:
+                grade = self.book.crosses[code].seed_doubt
+                graph.add_edge(("plant", parent), ("cross", code), role="seed", grade=grade)
+        for parent, crosses in as_pollen.items():
+            for code in crosses:
+                cross = self.book.crosses[code]
+                share = odds.get((code, parent))
+                if share is None and parent == cross.seed_parent:
+                    share = odds.get((code, "self"))
+                graph.add_edge(
+                    ("plant", parent),
+                    ("cross", code),
+                    role="pollen",
+                    odds=1.0 if share is None else share,
+                    grade=cross.pollen_doubt,
+                )
+        for code, origin in self._parents.items():
+            if origin.cross:
+                graph.add_edge(("cross", origin.cross), ("plant", code), role="progeny")
+            if origin.source:
+                graph.add_edge(("plant", origin.source), ("plant", code), role=origin.raised)
+            if origin.finding:
+                for parent, share in origin.pollen:
+                    graph.add_edge(("plant", parent), ("plant", code), role="finding", odds=share)
+        return graph
+
+    # Generations, cytoplasm, pairs, loops -------------------------------------------------------
+
+    @cached_property
+    def _generations(self) -> dict[str, int]:
+        return generations(self._parents, self._ordered)
+
+    @cached_property
+    def _generation_names(self) -> dict[str, str | None]:
+        return generation_names(self._parents, self._ordered)
+
+    def generation(self, code: str) -> int | None:
+        """Generation of a plant, founders 0; None for a plant tied up in a loop."""
+        return self._generations.get(self._known(code))
+
+    def generation_name(self, code: str) -> str | None:
+        """The trade's name of the generation (F2, BC1F1, S1), or None where none fits."""
+        return self._generation_names.get(self._known(code))
+
+    def cytoplasm(self, code: str) -> str | None:
+        """Founder at the end of the seed-parent line, or None where the line ends in an unknown."""
+        self._known(code)
+        seen: set[str] = set()
+        while code not in seen:
+            seen.add(code)
+            origin = self._parents[code]
+            if origin.raised == "founder":
+                return code
+            if origin.cross and not self.book.crosses[origin.cross].direction_known:
+                ends = {self.cytoplasm(parent) for parent in origin.codes if parent not in seen}
+                return ends.pop() if len(ends) == 1 else None
+            code = origin.source or origin.seed_parent
+            if not code:
+                return None
+        return None
+
+    def same_cytoplasm(self, a: str, b: str) -> bool | None:
+        """Whether the seed-parent lines of two plants end in the same founder; None if unknown."""
+        of_a, of_b = self.cytoplasm(a), self.cytoplasm(b)
+        return None if of_a is None or of_b is None else of_a == of_b
+
+    def selfings(self) -> list[str]:
+        """Codes of the crosses that are selfings, in the book's order."""
+        return [code for code, cross in self.book.crosses.items() if is_selfing(cross)]
+
+    @cached_property
+    def _pairs(self) -> list[ReciprocalPair]:
+        return reciprocal_pairs(self.book, self._parents)
+
+    def reciprocal_pairs(self) -> list[ReciprocalPair]:
+        """All reciprocal pairs, by plant first."""
+        return list(self._pairs)
+
+    @cached_property
+    def _reciprocals(self) -> dict[str, tuple[str, ...]]:
+        found: dict[str, tuple[str, ...]] = {}
+        for pair in self._pairs:
+            for here, there in (pair.crosses, pair.crosses[::-1]):
+                found.update(dict.fromkeys(here, there))
+        return found
+
+    def reciprocal_of(self, cross: str) -> tuple[str, ...]:
+        """Crosses of the same pair in the other direction."""
+        return self._reciprocals.get(cross, ())
+
+    @cached_property
+    def _loops(self) -> list[tuple[str, ...]]:
+        return shortest_cycles(self._parents, self._tied) if self._tied else []
+
+    def loops(self) -> list[tuple[str, ...]]:
+        """Impossible loops: each a cycle of plants that are their own ancestors."""
+        return list(self._loops)
+
+
+def own_ancestor(cycle: tuple[str, ...]) -> Problem:
+    """The problem of one impossible loop."""
+    if len(cycle) == 1:
+        said = f"{cycle[0]} is recorded as its own parent"
+    else:
+        said = f"{cycle[0]} is its own ancestor: " + " → ".join((*cycle, cycle[0]))
+    return Problem(
+        "own_ancestor",
+        "error",
+        cycle,
+        f"{said}; the coefficients that depend on it are withheld.",
+        "Correct a parent of one of these plants; the likeliest is the one that was sown last.",
+    )
