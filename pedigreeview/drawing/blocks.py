@@ -1,0 +1,138 @@
+"""What stands in a picture of a pedigree, before it has a place: blocks and the links between them.
+
+A block is a plant's tag, a pack of sibs, a folded chain of selfings, a knot, or several knots in
+one reciprocal frame.  A row is one generation; rows grow downwards and a parent's row is always
+above its progeny's, except for a link marked `back` (a pedigree loop).  Knows no Qt.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Literal
+
+__all__ = ["Block", "Knot", "Link", "Role", "Row", "Sign", "Sort", "View"]
+
+Sort = Literal["tag", "pack", "chain", "knot", "pair"]
+Sign = Literal["cross", "selfing", "open", "clone", "seed", "sibbed", "doubled"]
+Role = Literal["seed", "pollen", "source", "progeny"]
+
+
+@dataclass(frozen=True, slots=True)
+class Knot:
+    """One mating, or one other way in which plants arose, as a sign between parent and progeny."""
+
+    key: str
+    cross: str
+    """Code of the cross; blank for a clone, a doubled form and seed of a pool."""
+    sign: Sign
+    label: str
+    """The code as it is written beside the sign; blank where the program made the name."""
+    seed: str
+    """Code of the seed parent, or of the source; blank: unknown."""
+    pollen: tuple[tuple[str, float], ...]
+    """Pollen parents with their odds; a blank code is an unknown one.  Selfing: the seed parent."""
+    state: str = ""
+    words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """One thing that has a place in the picture."""
+
+    key: str
+    sort: Sort
+    row: int
+    """Index in `View.rows`; a knot's is that of the lowest of its parents, below which it hangs."""
+    codes: tuple[str, ...] = ()
+    """Plants that it stands for: one for a tag, all of a pack, a chain from first to last."""
+    title: str = ""
+    subtitle: str = ""
+    kind: str = "plant"
+    pool: bool = False
+    status: str = ""
+    generation_name: str = ""
+    inbreeding: float | None = None
+    withheld: str = ""
+    shares: tuple[tuple[str, float], ...] = ()
+    unknown_share: float = 0.0
+    selfings: int = 0
+    """Selfings folded into a chain; for a tag, unrecorded selfings since its cross."""
+    more_up: int = 0
+    """Parents that the book has and the picture leaves out."""
+    more_down: int = 0
+    """Progeny that the book has and the picture leaves out."""
+    knots: tuple[Knot, ...] = ()
+    turn: int = 0
+    """In a reciprocal frame the number of knots before the sign ⇄."""
+    fold: str = ""
+    """The key to take out of `Look.unfolded` so that the block folds again."""
+    words: str = ""
+
+    @property
+    def code(self) -> str:
+        """The plant whose tag it is: of a chain the last; blank for packs and knots."""
+        return self.codes[-1] if self.sort in ("tag", "chain") else ""
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """A line between two blocks: from a parent to a knot, or from a knot to its progeny."""
+
+    above: str
+    below: str
+    role: Role
+    knot: str
+    """Key of the knot at one end."""
+    odds: float = 1.0
+    sure: bool = True
+    """False for one of several candidates."""
+    grade: str = ""
+    back: bool = False
+    """The parent stands below its own progeny: part of a pedigree loop."""
+    selfings: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of tags; rows of one generation lie in one band."""
+
+    generation: int
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """Which plants and crosses are in the picture, folded; no places yet."""
+
+    focus: str | None
+    pins: tuple[str, ...]
+    blocks: tuple[Block, ...]
+    links: tuple[Link, ...]
+    rows: tuple[Row, ...]
+    founders: tuple[tuple[str, int], ...] = ()
+    """Founders whose share shows on a tag, with their number in the palette; -1: 'others'."""
+    hidden: tuple[str, ...] = ()
+    """Plants left out because the picture would hold more blocks than its cap, nearest first."""
+    base: str = ""
+    _held: dict[str, str] = field(default_factory=dict, compare=False, repr=False)
+
+    def block_of(self, code: str) -> str:
+        """Key of the block that shows the plant, or ''."""
+        if not self._held:
+            for block in self.blocks:
+                for held in block.codes:
+                    self._held[held] = block.key
+        return self._held.get(code, "")
+
+    def shown(self) -> frozenset[str]:
+        """Codes of all plants in the picture, folded ones too."""
+        self.block_of("")
+        return frozenset(self._held)
+
+    def hidden_words(self) -> str:
+        """The sentence that says what was left out; blank when nothing was."""
+        count = len(self.hidden)
+        if not count:
+            return ""
+        plants = "1 more plant is" if count == 1 else f"{count} more plants are"
+        return f"{plants} left out; the nearest is {self.hidden[0]}."

@@ -1,0 +1,446 @@
+"""From picked plants to blocks: which knots show, what folds, in which row each block stands.
+
+Three kinds of fold.  More than three sibs of one cross without progeny in the picture become a
+pack, kept selections apart.  A chain of selfings with one plant each becomes one tag.  The two
+directions of a reciprocal pair become one block of knots.  Knows no Qt.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from pedigreeview.drawing.blocks import Block, Knot, Link, Role, Row, Sign, View
+from pedigreeview.drawing.founders import palette_numbers
+from pedigreeview.drawing.ranking import Mating, rank
+from pedigreeview.drawing.wording import cross_words, plant_words, share_list, written_code
+
+if TYPE_CHECKING:
+    from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.network.parentage import Parents
+
+__all__ = ["SINGLES", "Picked", "build"]
+
+SINGLES = 3
+"""So many sibs are drawn one by one before a pack is made."""
+
+_SIGNS: dict[str, Sign] = {
+    "cutting_of": "clone",
+    "seed_of": "seed",
+    "sibbed_in": "sibbed",
+    "doubled_haploid_of": "doubled",
+    "doubled_of": "doubled",
+}
+_SIGN_WORDS = {
+    "cutting_of": "cutting",
+    "seed_of": "seed of",
+    "sibbed_in": "sib-mated",
+    "doubled_haploid_of": "doubled haploid",
+    "doubled_of": "doubled",
+}
+
+
+@dataclass(slots=True)
+class Picked:
+    """Plants to show; those whose parents come along; crosses to show though nothing grew."""
+
+    plants: list[str]
+    expanded: set[str]
+    crosses: list[str]
+    wanted: tuple[str, ...]
+
+
+@dataclass(slots=True)
+class _Fold:
+    """The block that a plant belongs to."""
+
+    key: str
+    codes: list[str]
+    sort: str
+    fold: str = ""
+
+
+class _Builder:
+    def __init__(
+        self,
+        net: PedigreeNetwork,
+        picked: Picked,
+        focus: str | None,
+        pins: tuple[str, ...],
+        unfolded: frozenset[str],
+        also: Iterable[str],
+    ) -> None:
+        self.net = net
+        self.focus = focus
+        self.pins = pins
+        self.unfolded = unfolded
+        self.special = {code for code in (focus, *pins, *also) if code}
+        self.expanded = picked.expanded
+        self.candidates = net.book.candidates() if picked.crosses else {}
+        self.plants = self._with_mates(picked)
+        self.matings: dict[str, Mating] = {}
+        self.born_of: dict[str, str] = {}
+        self._tie(picked)
+        self.parent_in: dict[str, list[str]] = defaultdict(list)
+        for key, mating in self.matings.items():
+            for parent in mating.parents():
+                self.parent_in[parent].append(key)
+        self.spot = rank(net, self.plants, self.born_of, self.matings, self.parent_in)
+        self.folds: dict[str, _Fold] = {}
+        self.inner: set[str] = set()
+        self._fold()
+
+    # What is in the picture --------------------------------------------------------------------
+
+    def _with_mates(self, picked: Picked) -> list[str]:
+        held = set(picked.plants)
+        for code in picked.expanded:
+            held.update(self.net.parent_codes(code))
+        for cross in picked.crosses:
+            record = self.net.book.crosses[cross]
+            sides = [record.seed_parent, record.pollen_parent]
+            sides += [row.candidate for row in self.candidates.get(cross, ())]
+            held.update(code for code in sides if code and code != "self")
+        return [code for code in self.net.codes if code in held]
+
+    def _tie(self, picked: Picked) -> None:
+        held = set(self.plants)
+        for code in self.plants:
+            origin = self.net.parents(code)
+            known = self.net.parent_codes(code)
+            if not known or not (code in self.expanded or held.issuperset(known)):
+                continue
+            if origin.source:
+                key = f"{origin.raised}:{origin.source}"
+                knot = Knot(
+                    key,
+                    "",
+                    _SIGNS.get(origin.raised, "clone"),
+                    _SIGN_WORDS.get(origin.raised, origin.raised),
+                    origin.source,
+                    (),
+                )
+            else:
+                pollen = _pollen(origin)
+                key = f"cross:{origin.cross}"
+                if origin.finding:
+                    key += "|" + ";".join(f"{parent}:{odds:g}" for parent, odds in pollen)
+                knot = self._knot(key, origin.cross, origin.seed_parent, pollen)
+            self.matings.setdefault(key, Mating(knot)).progeny.append(code)
+            self.born_of[code] = key
+        for cross in picked.crosses:
+            key = f"cross:{cross}"
+            if key in self.matings or self.net.progeny_of_cross(cross):
+                continue
+            record = self.net.book.crosses[cross]
+            rows = self.candidates.get(cross, [])
+            pollen = tuple(
+                (record.seed_parent if row.candidate == "self" else row.candidate, row.odds)
+                for row in rows
+            ) or ((record.pollen_parent, 1.0),)
+            rest = 1.0 - sum(odds for _, odds in pollen)
+            if rows and rest > 1e-9:
+                pollen += (("", rest),)
+            knot = self._knot(key, cross, record.seed_parent, pollen)
+            if knot.seed or any(code for code, _ in pollen):
+                self.matings[key] = Mating(knot)
+
+    def _knot(self, key: str, cross: str, seed: str, pollen: tuple[tuple[str, float], ...]) -> Knot:
+        record = self.net.book.crosses.get(cross)
+        pollen = pollen or (("", 1.0),)
+        sign: Sign = "cross"
+        if seed and all(code == seed for code, _ in pollen):
+            sign = "selfing"
+        elif all(not code for code, _ in pollen) and (record is None or record.intended == "open"):
+            sign = "open"
+        state = record.state if record is not None else ""
+        label = written_code(cross, seed, pollen)
+        return Knot(
+            key, cross, sign, label, seed, pollen, state, cross_words(cross, sign, seed, pollen)
+        )
+
+    # Folds -------------------------------------------------------------------------------------
+
+    def _fold(self) -> None:
+        for key, mating in self.matings.items():
+            groups: dict[tuple[tuple[int, int], int], list[str]] = defaultdict(list)
+            for code in mating.progeny:
+                plain = (
+                    code not in self.parent_in
+                    and code not in self.special
+                    and self.net.book.plants[code].status != "kept"
+                )
+                if plain:
+                    groups[self.spot[code], self.net.parents(code).selfings].append(code)
+            for number, sibs in enumerate(groups.values()):
+                if len(sibs) <= SINGLES:
+                    continue
+                pack = f"pack:{key}" + (f"#{number}" if number else "")
+                if pack in self.unfolded:
+                    for code in sibs:
+                        self.folds[code] = _Fold(f"plant:{code}", [code], "tag", pack)
+                else:
+                    self.folds.update(dict.fromkeys(sibs, _Fold(pack, sibs, "pack")))
+        self._fold_chains()
+        for code in self.plants:
+            if code not in self.folds:
+                keys = (f"{way}:{code}" for way in ("up", "down"))
+                opened = next((key for key in keys if key in self.unfolded), "")
+                self.folds[code] = _Fold(f"plant:{code}", [code], "tag", opened)
+
+    def _fold_chains(self) -> None:
+        following: dict[str, str] = {}
+        for key, mating in self.matings.items():
+            lone = mating.knot.sign == "selfing" and len(mating.progeny) == 1
+            parent = mating.knot.seed
+            if lone and self.parent_in[parent] == [key] and len(self.net.progeny(parent)) == 1:
+                following[parent] = mating.progeny[0]
+        starts = set(following.values()) - {
+            following[code] for code in following.values() if code in following
+        }
+        for start in self.plants:
+            if start not in starts:
+                continue
+            run: list[str] = []
+            code: str | None = start
+            while code is not None:
+                if code in self.special or code in self.folds:
+                    self._chain(run)
+                    run = []
+                else:
+                    run.append(code)
+                code = following.get(code)
+            self._chain(run)
+
+    def _chain(self, run: list[str]) -> None:
+        if len(run) < 2:
+            return
+        key = f"chain:{run[0]}"
+        if key in self.unfolded:
+            for code in run:
+                self.folds[code] = _Fold(f"plant:{code}", [code], "tag", key)
+            return
+        fold = _Fold(key, run, "chain")
+        self.folds.update(dict.fromkeys(run, fold))
+        for code in run[1:]:
+            self.inner.add(self.born_of.pop(code))
+
+    # Blocks ------------------------------------------------------------------------------------
+
+    def view(self) -> View:
+        spots = sorted({self.spot[fold.codes[-1]] for fold in self.folds.values()})
+        row_at = {spot: at for at, spot in enumerate(spots)}
+        self.row_of = {fold.key: row_at[self.spot[fold.codes[-1]]] for fold in self.folds.values()}
+        blocks: list[Block] = []
+        done: set[str] = set()
+        for code in self.plants:
+            fold = self.folds[code]
+            if fold.key not in done:
+                done.add(fold.key)
+                blocks.append(self._plant_block(fold))
+        links: list[Link] = []
+        knots, held_by = self._knot_blocks()
+        blocks += knots
+        for key, mating in self.matings.items():
+            if key not in self.inner:
+                links += self._links(mating, held_by[key])
+        shares: dict[str, float] = defaultdict(float)
+        for block in blocks:
+            for founder, share in block.shares:
+                shares[founder] += share
+        return View(
+            self.focus,
+            self.pins,
+            tuple(blocks),
+            tuple(links),
+            tuple(self._row_labels(spots)),
+            palette_numbers(self.net, shares),
+            (),
+            self.net.base_sentence(),
+        )
+
+    def _plant_block(self, fold: _Fold) -> Block:
+        book = self.net.book
+        code = fold.codes[-1] if fold.sort == "chain" else fold.codes[0]
+        plant = book.plants[code]
+        withheld = self.net.withheld.get(code, "")
+        shares, unknown = ((), 0.0) if withheld else share_list(self.net, code)
+        common = Block(
+            key=fold.key,
+            sort="tag",
+            row=self.row_of[fold.key],
+            codes=tuple(fold.codes),
+            title=code,
+            subtitle=plant.name,
+            kind=book.kind(plant),
+            pool=book.is_pool(plant),
+            status=plant.status,
+            generation_name=self.net.generation_name(code) or "",
+            inbreeding=None if withheld else float(self.net.inbreeding(code)),
+            withheld=withheld,
+            shares=shares,
+            unknown_share=unknown,
+            selfings=max(self.net.parents(code).selfings, 0),
+            fold=fold.fold,
+            words=plant_words(self.net, code),
+        )
+        held = set(fold.codes)
+        if fold.sort == "pack":
+            first, last = fold.codes[0], fold.codes[-1]
+            born = self.matings[self.born_of[code]].knot
+            return replace(
+                common,
+                sort="pack",
+                title=f"{len(fold.codes)} sibs",
+                subtitle=f"{first} to {last}",
+                pool=False,
+                status="",
+                words=f"{len(fold.codes)} sibs, {born.words}, {first} to {last}, folded",
+                more_down=sum(len(set(self.net.progeny(sib)) - held) for sib in fold.codes),
+            )
+        first = fold.codes[0]
+        up = () if first in self.born_of else self.net.parent_codes(first)
+        down = [
+            child
+            for child in self.net.progeny(code)
+            if self.born_of.get(child) is None or child not in self.folds
+        ]
+        common = replace(common, more_up=len(up), more_down=len(down))
+        if fold.sort == "chain":
+            extra = sum(max(self.net.parents(one).selfings, 0) for one in fold.codes)
+            total = len(fold.codes) + extra
+            return replace(
+                common,
+                sort="chain",
+                selfings=total,
+                words=f"{common.words}, {total} selfings folded, {fold.codes[0]} to {code}",
+            )
+        return common
+
+    def _knot_row(self, mating: Mating) -> int:
+        below = min((self.row_of[self.folds[c].key] for c in mating.progeny), default=10**9)
+        rows = [self.row_of[self.folds[p].key] for p in mating.parents()]
+        above = [row for row in rows if row < below]
+        return max(above) if above else below - 1
+
+    def _knot_blocks(self) -> tuple[list[Block], dict[str, str]]:
+        """One block a knot, but one for the two directions of a pair in the same row."""
+        rows = {
+            key: self._knot_row(mating)
+            for key, mating in self.matings.items()
+            if key not in self.inner
+        }
+        blocks: list[Block] = []
+        held_by: dict[str, str] = {}
+        for key, row in rows.items():
+            if key in held_by:
+                continue
+            ahead, back = self._pair(key, rows, held_by)
+            knots = tuple(self.matings[one].knot for one in (*ahead, *back))
+            if back:
+                name = "pair:" + min(knot.key for knot in knots)
+                words = "reciprocal pair: " + " and ".join(knot.words for knot in knots)
+                block = Block(name, "pair", row, knots=knots, turn=len(ahead), words=words)
+            else:
+                block = Block(key, "knot", row, knots=knots[:1], words=knots[0].words)
+            blocks.append(block)
+            held_by.update(dict.fromkeys([*ahead, *back] if back else [key], block.key))
+        return blocks, held_by
+
+    def _pair(
+        self, key: str, rows: dict[str, int], held_by: dict[str, str]
+    ) -> tuple[list[str], list[str]]:
+        cross = self.matings[key].knot.cross
+        if not cross or "|" in key:
+            return [key], []
+
+        def free(crosses: Iterable[str]) -> list[str]:
+            keys = (f"cross:{one}" for one in crosses)
+            return [k for k in keys if rows.get(k) == rows[key] and k not in held_by]
+
+        back = free(self.net.reciprocal_of(cross))
+        if not back:
+            return [key], []
+        ahead = free(self.net.reciprocal_of(self.matings[back[0]].knot.cross))
+        return ([key, *(k for k in ahead if k != key)], back)
+
+    def _links(self, mating: Mating, block: str) -> list[Link]:
+        knot = mating.knot
+        row = self._knot_row(mating)
+        found = []
+
+        def parent_link(code: str, role: Role, odds: float, sure: bool) -> None:
+            above = self.folds[code].key
+            found.append(
+                Link(
+                    above,
+                    block,
+                    role,
+                    knot.key,
+                    odds,
+                    sure,
+                    back=self.row_of[above] > row,
+                )
+            )
+
+        if not knot.cross and knot.sign not in ("cross", "selfing", "open"):
+            parent_link(knot.seed, "source", 1.0, True)
+        else:
+            if knot.seed:
+                parent_link(knot.seed, "seed", 1.0, True)
+            for code, odds in knot.pollen:
+                if code:
+                    sure = len(knot.pollen) == 1 and odds >= 1.0
+                    parent_link(code, "pollen", odds, sure)
+        units: dict[str, int] = {}
+        for code in mating.progeny:
+            units.setdefault(self.folds[code].key, max(self.net.parents(code).selfings, 0))
+        found += [
+            Link(block, below, "progeny", knot.key, selfings=selfings)
+            for below, selfings in units.items()
+        ]
+        return found
+
+    def _row_labels(self, spots: list[tuple[int, int]]) -> list[Row]:
+        names: dict[int, set[str]] = defaultdict(set)
+        founders: dict[int, bool] = defaultdict(bool)
+        for fold in self.folds.values():
+            code = fold.codes[-1]
+            generation = self.spot[code][0]
+            if self.net.parent_codes(code):
+                names[generation].add(self.net.generation_name(code) or "")
+            else:
+                founders[generation] = True
+        found = []
+        for generation, _ in spots:
+            here = names.get(generation, set())
+            label = "Founders" if not here else next(iter(here)) if len(here) == 1 else ""
+            found.append(Row(generation, label))
+        return found
+
+
+def _pollen(origin: Parents) -> tuple[tuple[str, float], ...]:
+    """Candidates with the unknown rest; of an open-pollinated plant nothing but that."""
+    if origin.by_rate or not origin.pollen:
+        return (("", 1.0),)
+    held: dict[str, float] = defaultdict(float)
+    for code, odds in origin.pollen:
+        held[code] += odds
+    rest = 1.0 - sum(held.values())
+    if rest > 1e-9:
+        held[""] += rest
+    return tuple(held.items())
+
+
+def build(
+    net: PedigreeNetwork,
+    picked: Picked,
+    focus: str | None,
+    pins: tuple[str, ...] = (),
+    unfolded: frozenset[str] = frozenset(),
+    also: Iterable[str] = (),
+) -> View:
+    """The view of the picked plants, folded."""
+    return _Builder(net, picked, focus, pins, unfolded, also).view()

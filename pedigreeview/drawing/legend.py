@@ -1,0 +1,224 @@
+"""The legend: every mark of the picture with a sentence, drawn by the same code as the picture."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QPainter
+
+from pedigreeview.drawing.blocks import Block, Link, Role, Sign
+from pedigreeview.drawing.founders import OTHERS
+from pedigreeview.drawing.lines import draw_line, draw_open_end
+from pedigreeview.drawing.patterns import share
+from pedigreeview.drawing.placing import Line, OpenEnd, Placed
+from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
+from pedigreeview.drawing.tags import Dress, draw_tag, elided, font
+from pedigreeview.drawing.theme import Theme, sizes
+
+__all__ = ["Entry", "legend_entries", "legend_height", "paint_legend"]
+
+_COLUMN = 300.0
+_ROW = 42.0
+_SAMPLE = 66.0
+
+_WORDS = {
+    "tag": "A plant: code, name or generation",
+    "stripe": "Left edge: shares of the founders",
+    "unknown share": "Hatched edge: from parents not known",
+    "bar": "Lower bar: inbreeding F, from 0 to 1",
+    "withheld": "Hatched bar: F is withheld",
+    "pool": "Second edge: a variety or a family",
+    "kept": "Notch: kept selection",
+    "culled": "Faded: culled or lost",
+    "pack": "Sibs folded into a pack",
+    "chain": "Selfings of one plant each, folded",
+    "tabs": "Tabs: more parents or progeny",
+    "focus": "The focus",
+    "seed line": "Unbroken line: from the seed parent",
+    "pollen line": "Grains: from the pollen parent",
+    "odds": "Lighter, with odds: perhaps its pollen",
+    "open end": "Open end: parent not known",
+    "selfings": "Selfings that were not recorded",
+    "cross": "Cross",
+    "selfing": "Selfing",
+    "open": "Open-pollinated",
+    "clone": "Cutting, division or other clone",
+    "seed": "Grown from seed of a variety or family",
+    "sibbed": "Members mated with each other",
+    "doubled": "Doubled form or doubled haploid",
+    "pair": "Reciprocal pair: both directions",
+    "loop": "Dashed: a loop of descent, cannot be",
+}
+_SIGNS: tuple[Sign, ...] = ("cross", "selfing", "open", "clone", "seed", "sibbed", "doubled")
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One mark and what it means; `founder` is a number of the palette for a founder's entry."""
+
+    mark: str
+    words: str
+    founder: int | None = None
+
+
+def legend_entries(placed: Placed, *, everything: bool = False) -> tuple[Entry, ...]:
+    """Founders, then the marks that occur in the picture (or all marks)."""
+    view = placed.view
+    found = [Entry("founder", code, number) for code, number in view.founders if number != OTHERS]
+    others = sum(number == OTHERS for _, number in view.founders)
+    if others:
+        found.append(Entry("founder", f"{others} other founders", OTHERS))
+    held = set(_WORDS) if everything else _marks(placed)
+    found += [Entry(mark, words) for mark, words in _WORDS.items() if mark in held]
+    return tuple(found)
+
+
+def _marks(placed: Placed) -> set[str]:
+    held = {"tag", "stripe", "bar"}
+    for item in placed.blocks:
+        block = item.block
+        if block.sort in ("pack", "chain", "pair"):
+            held.add(block.sort)
+        held.update(knot.sign for knot in block.knots)
+        for mark, seen in (
+            ("pool", block.pool),
+            ("kept", block.status == "kept"),
+            ("culled", block.status in ("culled", "lost")),
+            ("withheld", bool(block.withheld)),
+            ("unknown share", block.unknown_share > 1e-9),
+            ("tabs", bool(block.more_up or block.more_down)),
+            ("selfings", block.sort == "tag" and block.selfings > 0),
+        ):
+            if seen:
+                held.add(mark)
+    for line in placed.lines:
+        if line.role in ("seed", "pollen"):
+            held.add(f"{line.role} line")
+        if line.back:
+            held.add("loop")
+        if not line.sure:
+            held.add("odds")
+    if placed.open_ends:
+        held.add("open end")
+    if placed.view.focus:
+        held.add("focus")
+    return held
+
+
+def _columns(width: float) -> int:
+    return max(1, int(width // _COLUMN))
+
+
+def legend_height(entries: Sequence[Entry], width: float) -> float:
+    """Height that the legend takes at a width."""
+    return -(-len(entries) // _columns(width)) * _ROW
+
+
+def paint_legend(
+    painter: QPainter, entries: Sequence[Entry], theme: Theme, x: float, y: float, width: float
+) -> None:
+    """Paint the legend, column after column."""
+    columns = _columns(width)
+    rows = -(-len(entries) // columns)
+    for at, entry in enumerate(entries):
+        left = x + (at // rows) * (width / columns)
+        top = y + (at % rows) * _ROW
+        _sample(painter, entry, theme, QRectF(left, top, _SAMPLE, _ROW - 8))
+        painter.setPen(colour(theme["ink"]))
+        size = theme.type["legend"]
+        painter.setFont(font(theme, size))
+        room = width / columns - _SAMPLE - 18
+        text = elided(theme, size, entry.words, room)
+        painter.drawText(QPointF(left + _SAMPLE + 10, top + (_ROW - 8) / 2 + size * 0.36), text)
+
+
+def _sample(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
+    middle = rect.center()
+    if entry.founder is not None:
+        swatch = QRectF(middle.x() - 11, rect.top() + 3, 22, rect.height() - 6)
+        share(painter, swatch, entry.founder, theme)
+        return
+    mark = entry.mark
+    if mark in _SIGNS:
+        _pill(painter, theme, middle.x(), middle.y(), mark)
+    elif mark == "pair":
+        painter.setPen(pen(theme["frame_edge"], 1.2))
+        painter.setBrush(colour(theme["frame"]))
+        painter.drawRoundedRect(rect.adjusted(0, 2, 0, -2), 10, 10)
+        reciprocal(painter, middle.x(), middle.y(), 9, theme["ink_soft"])
+    elif mark in ("seed line", "pollen line", "odds", "loop"):
+        _line(painter, mark, theme, rect)
+    elif mark == "open end":
+        end = OpenEnd("", "pollen", 1.0, middle.x(), rect.bottom(), 20)
+        draw_open_end(painter, end, theme, detail=1.0, orientation="down")
+    elif mark == "selfings":
+        sign(painter, "selfing", middle.x() - 6, middle.y(), 5, theme["ink_soft"])
+        painter.setFont(font(theme, 11, strong=True))
+        painter.setPen(colour(theme["ink_soft"]))
+        painter.drawText(QPointF(middle.x() + 3, middle.y() + 4), "4")
+    else:
+        _tag(painter, mark, theme, rect)
+
+
+def _pill(painter: QPainter, theme: Theme, x: float, y: float, kind: Sign) -> None:
+    half = sizes().knot_height / 2
+    painter.setPen(pen(theme["knot_edge"], 1.3))
+    painter.setBrush(colour(theme["knot"]))
+    painter.drawRoundedRect(QRectF(x - half, y - half, 2 * half, 2 * half), 6, 6)
+    sign(painter, kind, x, y, 6.6, theme["ink"])
+
+
+def _line(painter: QPainter, mark: str, theme: Theme, rect: QRectF) -> None:
+    y = rect.center().y()
+    role: Role = "seed" if mark in ("seed line", "loop") else "pollen"
+    points = ((rect.left() + 3, y), (rect.right() - 3, y))
+    link = Link("", "", role, "")
+    line = Line("", role, 1.0, mark != "odds", mark == "loop", ((link, points),))
+    draw_line(painter, line, theme, detail=1.0, routes=[points])
+    if mark == "odds":
+        painter.setFont(font(theme, 10, strong=True))
+        painter.setPen(colour(theme["ink_soft"]))
+        painter.drawText(QPointF(rect.center().x() - 8, y - 5), "0.5")
+
+
+_TAGS: dict[str, dict[str, object]] = {
+    "pool": {"pool": True},
+    "kept": {"status": "kept"},
+    "culled": {"status": "culled"},
+    "withheld": {"withheld": "own_ancestor", "inbreeding": None},
+    "unknown share": {"shares": (("a", 0.4),), "unknown_share": 0.6},
+    "pack": {"sort": "pack", "title": "12 sibs", "subtitle": ""},
+    "chain": {"sort": "chain", "selfings": 5},
+    "tabs": {"more_down": 4},
+}
+
+
+def _tag(painter: QPainter, mark: str, theme: Theme, rect: QRectF) -> None:
+    values: dict[str, object] = {
+        "key": "",
+        "sort": "tag",
+        "row": 0,
+        "codes": ("P-12",),
+        "title": "P-12",
+        "subtitle": "F2",
+        "inbreeding": 0.5,
+        "shares": (("a", 0.5), ("b", 0.5)),
+    }
+    values.update(_TAGS.get(mark, {}))
+    block = Block(**values)  # type: ignore[arg-type]
+    scale = 0.54
+    painter.save()
+    painter.translate(rect.left() + 4, rect.center().y() - 16)
+    painter.scale(scale, scale)
+    draw_tag(
+        painter,
+        block,
+        QRectF(0, 0, 108, 60),
+        theme,
+        {"a": 0, "b": 1},
+        detail=0.75 if mark == "chain" else 0.5,
+        dress=Dress(focus=mark == "focus"),
+    )
+    painter.restore()

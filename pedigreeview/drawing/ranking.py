@@ -1,0 +1,121 @@
+"""In which row each plant stands: its generation, parents above progeny, loops cut.  No Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from pedigreeview.drawing.blocks import Knot
+
+if TYPE_CHECKING:
+    from pedigreeview.network import PedigreeNetwork
+
+__all__ = ["Mating", "Spot", "rank"]
+
+Spot = tuple[int, int]
+"""Generation, and level within it: clones hang one level below their source."""
+
+
+@dataclass(slots=True)
+class Mating:
+    """A knot while it is being put together."""
+
+    knot: Knot
+    progeny: list[str] = field(default_factory=list)
+
+    def parents(self) -> list[str]:
+        """Known parents, seed side first, each once."""
+        sides = [self.knot.seed, *(code for code, _ in self.knot.pollen)]
+        return [code for code in dict.fromkeys(sides) if code]
+
+
+class _Ranks:
+    def __init__(
+        self,
+        net: PedigreeNetwork,
+        plants: Sequence[str],
+        born_of: Mapping[str, str],
+        matings: Mapping[str, Mating],
+        parent_in: Mapping[str, Sequence[str]],
+    ) -> None:
+        self.net = net
+        self.plants = plants
+        self.born_of = born_of
+        self.matings = matings
+        self.parent_in = parent_in
+        self.spot: dict[str, Spot] = {}
+
+    def run(self) -> dict[str, Spot]:
+        """Generation and place within it, parents above progeny, loops cut where they enter."""
+        left = list(self.plants)
+        while left:
+            waiting = []
+            for code in left:
+                if all(parent in self.spot for parent in self._parents_shown(code)):
+                    self._place(code)
+                else:
+                    waiting.append(code)
+            if len(waiting) == len(left):
+                first = max(
+                    waiting, key=lambda code: sum(p in self.spot for p in self._parents_shown(code))
+                )
+                self._place(first)
+                waiting.remove(first)
+            left = waiting
+        self._lower_founders()
+        return self.spot
+
+    def _parents_shown(self, code: str) -> list[str]:
+        key = self.born_of.get(code)
+        return [] if key is None else self.matings[key].parents()
+
+    def _place(self, code: str) -> None:
+        origin = self.net.parents(code)
+        own = self.net.generation(code)
+        above = [self.spot[p] for p in self._parents_shown(code) if p in self.spot]
+        if not above:
+            self.spot[code] = (own or 0, 0)
+            return
+        generation, level = max(above)
+        if origin.source and origin.raised != "doubled_haploid_of":
+            spot = (generation, level + 1)
+        else:
+            spot = (generation + 1 + max(origin.selfings, 0), 0)
+        self.spot[code] = max(spot, (own or 0, 0))
+
+    def _lower_founders(self) -> None:
+        """Founders stand just above their first use, so that fewer lines are long."""
+        for code in self.plants:
+            if code in self.born_of or self.net.parent_codes(code):
+                continue
+            uses = []
+            for key in self.parent_in.get(code, ()):
+                mating = self.matings[key]
+                if not mating.knot.cross:
+                    uses.append(self.spot[code][0] + 1)
+                others = [self.spot[p][0] for p in mating.parents() if p != code]
+                below = [
+                    self.spot[child][0] - max(self.net.parents(child).selfings, 0)
+                    for child in mating.progeny
+                    if self.spot[child] > self.spot[code]
+                ]
+                uses.append(min(below) if below else max(others, default=0) + 1)
+            if uses and min(uses) - 1 > self.spot[code][0]:
+                self.spot[code] = (min(uses) - 1, 0)
+
+
+def rank(
+    net: PedigreeNetwork,
+    plants: Sequence[str],
+    born_of: Mapping[str, str],
+    matings: Mapping[str, Mating],
+    parent_in: Mapping[str, Sequence[str]],
+) -> dict[str, Spot]:
+    """The spot of every plant of a picture.
+
+    plants : codes, parents before progeny but for loops
+    born_of : key of the mating that a plant comes from, where the picture shows it
+    parent_in : keys of the matings that a plant is a parent in
+    """
+    return _Ranks(net, plants, born_of, matings, parent_in).run()

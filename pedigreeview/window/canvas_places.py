@@ -1,0 +1,218 @@
+"""Where things are in the canvas: picture and viewport, what lies at a point, zoom and fit."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, Signal
+from PySide6.QtWidgets import QAbstractScrollArea, QWidget
+
+from pedigreeview.drawing.placing import Placed, PlacedBlock
+from pedigreeview.drawing.tags import tab_rects
+from pedigreeview.drawing.theme import sizes
+
+__all__ = ["CanvasPlaces"]
+
+_LEAST, _MOST = 0.04, 4.0
+_FIRST_MOST = 1.15
+"""A small picture is not blown up beyond this when it is fitted."""
+_READABLE = 0.6
+"""A focused picture is not fitted smaller than this when it is first shown."""
+
+
+class CanvasPlaces(QAbstractScrollArea):
+    """A scroll area that shows a placed picture at a scale, from a place in the picture on."""
+
+    zoomed = Signal(float)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._placed: Placed | None = None
+        self._scale = 1.0
+        self._origin = QPointF(0, 0)
+        self._pan = (QPointF(0, 0), QPointF(0, 0))
+        self._fitted = True
+
+    def zoom(self) -> float:
+        """Pixels that one picture unit takes."""
+        return self._scale
+
+    def to_view(self, x: float, y: float) -> QPointF:
+        """Viewport place of a place in the picture."""
+        return QPointF((x - self._origin.x()) * self._scale, (y - self._origin.y()) * self._scale)
+
+    def to_picture(self, point: QPoint | QPointF) -> QPointF:
+        """Place in the picture of a viewport place."""
+        return QPointF(
+            point.x() / self._scale + self._origin.x(), point.y() / self._scale + self._origin.y()
+        )
+
+    def rect_of(self, key: str) -> QRect:
+        """Viewport rectangle of a plant, a block or a tab (`up:CODE`); null when not shown."""
+        found = self._find(key)
+        if found is None:
+            return QRect()
+        rect = QRectF(found.x, found.y, found.width, found.height)
+        way, _, code = key.partition(":")
+        if way in ("up", "down") and found.block.code == code:
+            up, down = tab_rects(found.block, rect)
+            tab = up if way == "up" else down
+            rect = tab if tab is not None else rect
+        corner, end = (
+            self.to_view(rect.left(), rect.top()),
+            self.to_view(rect.right(), rect.bottom()),
+        )
+        return QRectF(corner, end).toRect()
+
+    def where(self, code: str) -> QPoint:
+        """Middle of a plant's tag (or block, or tab) in the viewport; (-1, -1) when not shown."""
+        rect = self.rect_of(code)
+        return rect.center() if rect.isValid() else QPoint(-1, -1)
+
+    def at(self, point: QPoint) -> str:
+        """Code of the plant whose tag lies at a viewport place, or ''."""
+        found = self._block_at(point)
+        return found.block.code if found is not None else ""
+
+    def part_at(self, point: QPoint) -> str:
+        """What a click there is on: a code, a block's key, `up:CODE`, `down:CODE` or ''."""
+        if self._placed is None:
+            return ""
+        spot = self.to_picture(point)
+        for item in self._placed.blocks:
+            if item.block.more_up or item.block.more_down:
+                tabs = tab_rects(item.block, QRectF(item.x, item.y, item.width, item.height))
+                for tab, way in zip(tabs, ("up", "down"), strict=True):
+                    if tab is not None and tab.adjusted(-3, -3, 3, 3).contains(spot):
+                        if item.block.sort == "pack":
+                            return item.block.key
+                        return f"{way}:{item.block.codes[0] if way == 'up' else item.block.code}"
+        found = self._block_at(point)
+        if found is None:
+            return ""
+        return found.block.code if found.block.sort == "tag" else found.block.key
+
+    def visible_codes(self) -> list[str]:
+        """Plants whose tags lie in the viewport, top to bottom and left to right."""
+        if self._placed is None:
+            return []
+        area = QRectF(self.viewport().rect())
+        found = []
+        for item in sorted(self._placed.blocks, key=lambda item: (item.y, item.x)):
+            middle = self.to_view(*item.middle)
+            if item.block.code and area.contains(middle):
+                found.append(item.block.code)
+        return found
+
+    def neighbour(self, code: str, step: int) -> str:
+        """The next tag in the row, to the right for 1 and to the left for -1; '' at the end."""
+        found = self._find(code)
+        if found is None or self._placed is None:
+            return ""
+        down = self._placed.orientation == "down"
+        row = [
+            item
+            for item in self._placed.blocks
+            if item.block.code and item.block.row == found.block.row
+        ]
+        row.sort(key=lambda item: item.x if down else item.y)
+        at = next((n for n, item in enumerate(row) if item is found), -1) + step
+        return row[at].block.code if 0 <= at < len(row) else ""
+
+    def _find(self, key: str) -> PlacedBlock | None:
+        if self._placed is None or not key:
+            return None
+        found = self._placed.block_of(key) or self._placed.block(key)
+        if found is None and key.startswith(("up:", "down:")):
+            found = self._placed.block_of(key.partition(":")[2])
+        return found
+
+    def _block_at(self, point: QPoint) -> PlacedBlock | None:
+        if self._placed is None:
+            return None
+        spot = self.to_picture(point)
+        return self._placed.at(spot.x(), spot.y())
+
+    def fit(self) -> None:
+        """Show the whole picture, as large as it goes but not blown up."""
+        if self._placed is None:
+            return
+        left, top, width, height = self._placed.bounds
+        room = self.viewport().size()
+        if width <= 0 or height <= 0 or room.isEmpty():
+            return
+        # The names of the generations keep their size, so the room they take is in pixels.
+        names = sizes().band_label if self._placed.orientation == "down" else 0.0
+        scale = min(
+            (room.width() - names) / max(width - names, 1.0), room.height() / height, _FIRST_MOST
+        )
+        self._scale = max(_LEAST, scale)
+        if names and self._scale < 1.0:
+            more = names / self._scale - names
+            left, width = left - more, width + more
+        self._origin = QPointF(
+            left + width / 2 - room.width() / self._scale / 2,
+            top + height / 2 - room.height() / self._scale / 2,
+        )
+        self._fitted = True
+        self._pan = (QPointF(self._origin), QPointF(self._origin))
+        self.zoomed.emit(self._scale)
+        self.viewport().update()
+
+    def first_look(self) -> None:
+        """The whole picture if it can be read so, else its focus at a size that can."""
+        self.fit()
+        focus = self._placed.view.focus if self._placed is not None else None
+        found = self._find(focus or "")
+        if found is None or self._scale >= _READABLE or self.viewport().size().isEmpty():
+            return
+        self._scale = _READABLE
+        room = self.viewport().size() / self._scale
+        x, y = found.middle
+        self._origin = QPointF(x - room.width() / 2, y - room.height() / 2)
+        self._fitted = False
+        self._pan = (QPointF(self._origin), QPointF(self._origin))
+        self.zoomed.emit(self._scale)
+        self.viewport().update()
+
+    def zoom_by(self, factor: float, about: QPointF | QPoint | None = None) -> None:
+        """Zoom, keeping one viewport place (the middle by default) where it is."""
+        spot = QPointF(about) if about is not None else QPointF(self.viewport().rect().center())
+        held = self.to_picture(spot)
+        self._scale = min(_MOST, max(_LEAST, self._scale * factor))
+        self._origin = QPointF(held.x() - spot.x() / self._scale, held.y() - spot.y() / self._scale)
+        self._fitted = False
+        self._pan = (QPointF(self._origin), QPointF(self._origin))
+        self.zoomed.emit(self._scale)
+        self.viewport().update()
+
+    def show_code(self, code: str) -> None:
+        """Pan by as little as brings the plant into view."""
+        found = self._find(code)
+        if found is not None:
+            self._origin = self._brought_in(found, self._origin)
+            self.viewport().update()
+
+    def _brought_in(self, item: PlacedBlock, origin: QPointF) -> QPointF:
+        room = self.viewport().size()
+        wide, high = room.width() / self._scale, room.height() / self._scale
+        edge_x = min(wide * 0.2, max(0.0, (wide - item.width) / 2))
+        edge_y = min(high * 0.25, max(0.0, (high - item.height) / 2))
+        x = min(max(origin.x(), item.right + edge_x - wide), item.x - edge_x)
+        y = min(max(origin.y(), item.bottom + edge_y - high), item.y - edge_y)
+        return QPointF(x, y)
+
+    def _wanted_origin(self, placed: Placed) -> QPointF:
+        """Where the view stays: as it is, unless the focus would lie at the edge or outside."""
+        found = placed.block_of(placed.view.focus) if placed.view.focus else None
+        return self._brought_in(found, self._origin) if found is not None else self._origin
+
+    def tag_codes(self) -> list[str]:
+        """Keys of all blocks that a screen reader is told of, in reading order: codes for tags."""
+        if self._placed is None:
+            return []
+        order = sorted(self._placed.blocks, key=lambda item: (item.block.row, item.y, item.x))
+        return [item.block.code if item.block.sort == "tag" else item.block.key for item in order]
+
+    def words_of(self, key: str) -> str:
+        """What a screen reader says of a block."""
+        found = self._find(key)
+        return found.block.words if found is not None else ""

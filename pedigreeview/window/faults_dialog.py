@@ -1,0 +1,77 @@
+"""Everything that is wrong with a file, one sentence each, to read and to copy."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QDialog,
+    QHBoxLayout,
+    QListWidget,
+    QListWidgetItem,
+    QWidget,
+)
+
+from pedigreeview.book.faults import Fault, FileFaults
+from pedigreeview.window.errands import OwnFault
+from pedigreeview.window.labels import action_button, column, heading, sentence
+from pedigreeview.window.style import step
+
+__all__ = ["FaultsDialog"]
+
+
+class FaultsDialog(QDialog):
+    """Shows one fault or the list of a file's faults; never more than sentences."""
+
+    def __init__(self, title: str, fault: Fault, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(title)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        s = step()
+        layout = column(s, 3 * s)
+        self.setLayout(layout)
+        layout.addWidget(heading(title, 2))
+        self.lines = self._lines(fault)
+        if isinstance(fault, FileFaults):
+            layout.addWidget(sentence(fault.sentence(), "soft"))
+        elif isinstance(fault, OwnFault):
+            layout.addWidget(sentence(fault.sentence()))
+        self.list = QListWidget()
+        self.list.setAccessibleName(self.tr("What is wrong"))
+        self.list.setWordWrap(True)
+        self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setSpacing(max(1, s // 4))
+        for line in self._shown(fault):
+            QListWidgetItem(line, self.list)
+        layout.addWidget(self.list, 1)
+        row = QHBoxLayout()
+        row.addWidget(action_button(self.tr("Copy all"), self.copy))
+        row.addStretch(1)
+        self.close_button = action_button(self.tr("Close"), self.accept, main=True)
+        self.close_button.setDefault(True)
+        row.addWidget(self.close_button)
+        layout.addLayout(row)
+        QShortcut(QKeySequence(QKeySequence.StandardKey.Copy), self, self.copy)
+        rows = min(10, max(2, len(self.lines)))
+        self.resize(70 * s, (20 + 5 * rows) * s)
+
+    def _lines(self, fault: Fault) -> Sequence[str]:
+        if isinstance(fault, OwnFault):
+            return [fault.sentence(), fault.details]
+        return fault.lines()
+
+    def _shown(self, fault: Fault) -> Sequence[str]:
+        if isinstance(fault, FileFaults):
+            return [one.sentence() for one in fault.faults]
+        if isinstance(fault, OwnFault):
+            return [fault.details.strip().splitlines()[-1]]
+        return fault.lines()
+
+    def copy(self) -> None:
+        """Put the chosen sentences, or all of them, on the clipboard."""
+        chosen = [item.text() for item in self.list.selectedItems()]
+        QGuiApplication.clipboard().setText("\n".join(chosen or self.lines))

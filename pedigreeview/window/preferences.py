@@ -1,0 +1,152 @@
+"""What the program remembers of a person between two days, each thing once, with its default.
+
+Nothing that a number depends on is kept here but one: how the founders of a *table* are kept true.
+A table has no place for it, so the answer is remembered for the file.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from pathlib import Path
+
+from PySide6.QtCore import QByteArray, QSettings
+
+__all__ = ["ANSWERS", "FoundersAnswer", "Preferences"]
+
+RECENT_KEPT = 12
+
+
+@dataclass(frozen=True, slots=True)
+class FoundersAnswer:
+    """How founders that say nothing are kept true, and what that means for the numbers."""
+
+    word: str
+    founders_as: str
+    variety_fixation: float
+
+
+ANSWERS = {
+    answer.word: answer
+    for answer in (
+        FoundersAnswer("seed_true", "variety", 1.0),
+        FoundersAnswer("open_pollinated", "variety", 0.0),
+        FoundersAnswer("clone", "plant", 1.0),
+    )
+}
+
+
+class Preferences:
+    """Typed access to stored settings; a value that cannot be read falls back to its default."""
+
+    def __init__(self, settings: QSettings | None = None) -> None:
+        self._settings = settings or QSettings("pedigreeview", "Crossing Book")
+
+    # Files --------------------------------------------------------------------------------------
+
+    def recent(self) -> list[Path]:
+        """Files and folders opened before, the latest first; some may be gone by now."""
+        return [Path(text) for text in self._texts("files/recent")]
+
+    def note_recent(self, path: Path) -> None:
+        """Put a file at the head of the list."""
+        texts = [str(path), *(text for text in self._texts("files/recent") if text != str(path))]
+        self._settings.setValue("files/recent", json.dumps(texts[:RECENT_KEPT]))
+
+    def forget_recent(self, path: Path) -> None:
+        """Take a file out of the list."""
+        texts = [text for text in self._texts("files/recent") if text != str(path)]
+        self._settings.setValue("files/recent", json.dumps(texts))
+
+    def founders_answer(self, path: Path) -> FoundersAnswer | None:
+        """How the founders of this table are kept true, if it was asked before."""
+        return ANSWERS.get(self._table("files/founders").get(str(path), ""))
+
+    def set_founders_answer(self, path: Path, answer: FoundersAnswer) -> None:
+        """Remember the answer for this file."""
+        held = self._table("files/founders")
+        held[str(path)] = answer.word
+        self._settings.setValue("files/founders", json.dumps(held))
+
+    # The look -----------------------------------------------------------------------------------
+
+    @property
+    def look(self) -> str:
+        """'system', 'light' or 'dark'."""
+        value = str(self._settings.value("look/theme", "system"))
+        return value if value in ("system", "light", "dark") else "system"
+
+    @look.setter
+    def look(self, value: str) -> None:
+        self._settings.setValue("look/theme", value)
+
+    @property
+    def text_size(self) -> int:
+        """Size of the text in percent of the system's, 75 to 300."""
+        return self._whole("look/text_size", 100, 75, 300)
+
+    @text_size.setter
+    def text_size(self, value: int) -> None:
+        self._settings.setValue("look/text_size", value)
+
+    @property
+    def generations_up(self) -> int:
+        """Generations shown above the focus."""
+        return self._whole("picture/up", 2, 0, 30)
+
+    @generations_up.setter
+    def generations_up(self, value: int) -> None:
+        self._settings.setValue("picture/up", value)
+
+    @property
+    def generations_down(self) -> int:
+        """Generations shown below the focus."""
+        return self._whole("picture/down", 2, 0, 30)
+
+    @generations_down.setter
+    def generations_down(self, value: int) -> None:
+        self._settings.setValue("picture/down", value)
+
+    @property
+    def geometry(self) -> QByteArray:
+        """Place and size of the window as Qt keeps them; empty at first."""
+        value = self._settings.value("look/geometry")
+        return value if isinstance(value, QByteArray) else QByteArray()
+
+    @geometry.setter
+    def geometry(self, value: QByteArray) -> None:
+        self._settings.setValue("look/geometry", value)
+
+    # Cautions -----------------------------------------------------------------------------------
+
+    def caution_dismissed(self, crop: str) -> bool:
+        """Whether the line of cautions for a crop was put away."""
+        return crop in self._texts("cautions/dismissed")
+
+    def dismiss_caution(self, crop: str) -> None:
+        """Put the line of cautions for a crop away for good."""
+        texts = sorted({*self._texts("cautions/dismissed"), crop})
+        self._settings.setValue("cautions/dismissed", json.dumps(texts))
+
+    # --------------------------------------------------------------------------------------------
+
+    def _whole(self, key: str, default: int, low: int, high: int) -> int:
+        try:
+            value = int(str(self._settings.value(key, default)))
+        except ValueError:
+            return default
+        return value if low <= value <= high else default
+
+    def _texts(self, key: str) -> list[str]:
+        held = self._json(key)
+        return [text for text in held if isinstance(text, str)] if isinstance(held, list) else []
+
+    def _table(self, key: str) -> dict[str, str]:
+        held = self._json(key)
+        return {str(k): str(v) for k, v in held.items()} if isinstance(held, dict) else {}
+
+    def _json(self, key: str) -> object:
+        try:
+            return json.loads(str(self._settings.value(key, "")))
+        except ValueError:
+            return None

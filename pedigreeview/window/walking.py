@@ -1,0 +1,61 @@
+"""Where a step leads from one plant: parents, progeny, mates, the reciprocal partner.
+
+Plain questions to the network; knows no widgets.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from pedigreeview.network import PedigreeNetwork
+
+__all__ = ["first_focus", "step_from"]
+
+
+def first_focus(net: PedigreeNetwork) -> str:
+    """A plant worth looking at first: of known parents, with most progeny; '' in an empty book."""
+    best, best_rank = "", (False, False, -1)
+    withheld = net.withheld
+    for code in net.codes:
+        rank = (bool(net.parent_codes(code)), code not in withheld, len(net.progeny(code)))
+        if rank > best_rank:
+            best, best_rank = code, rank
+    return best
+
+
+def step_from(net: PedigreeNetwork, code: str, way: str, after: str = "") -> str:
+    """The plant that a step leads to, or '' where there is none.
+
+    way : 'seed', 'pollen', 'progeny', 'mate' or 'reciprocal'
+    after : for 'mate' the mate stood at before, so that the next one comes
+    """
+    held = net.parents(code)
+    if way == "seed":
+        return held.seed_parent or held.source
+    if way == "pollen":
+        likely = sorted((pair for pair in held.pollen if pair[0]), key=lambda pair: -pair[1])
+        return likely[0][0] if likely else ""
+    if way == "progeny":
+        return next(iter(net.progeny(code)), "")
+    if way == "mate":
+        mates = [mate for mate in net.mates(code) if mate != code]
+        if not mates:
+            return ""
+        return mates[(mates.index(after) + 1) % len(mates)] if after in mates else mates[0]
+    if way == "reciprocal":
+        return _reciprocal_partner(net, code)
+    return ""
+
+
+def _reciprocal_partner(net: PedigreeNetwork, code: str) -> str:
+    """A plant from the other direction of its own cross; of a parent, the other parent."""
+    held = net.parents(code)
+    for cross in net.reciprocal_of(held.cross) if held.cross else ():
+        for other in net.progeny_of_cross(cross):
+            return other
+    for pair in net.reciprocal_pairs():
+        if code in pair.parents:
+            a, b = pair.parents
+            return b if code == a else a
+    return ""

@@ -1,0 +1,194 @@
+"""What a picture shows and what it folds."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from pedigreeview.book.book import Book
+from pedigreeview.book.faults import Fault
+from pedigreeview.book.records import ParentFinding, Plant, PollenCandidate
+from pedigreeview.drawing.view import CAP, Look, choose
+from pedigreeview.network import PedigreeNetwork
+from tests.drawing.random_books import add_cross, books
+
+
+def view_of(book: Book, **look):
+    return choose(PedigreeNetwork.from_records(book), Look(**look))
+
+
+def tags(view):
+    return {block.code for block in view.blocks if block.sort == "tag"}
+
+
+def family(count: int, **own) -> Book:
+    book = Book()
+    for code in ("A", "B"):
+        book.add(Plant(plant=code))
+    add_cross(book, "x", "A", "B")
+    for number in range(count):
+        book.add(Plant(plant=f"P{number}", cross="x", **own))
+    return book
+
+
+def test_three_sibs_stand_singly_and_four_are_a_pack():
+    assert tags(view_of(family(3), focus="A")) == {"A", "B", "P0", "P1", "P2"}
+    view = view_of(family(4), focus="A")
+    (pack,) = (block for block in view.blocks if block.sort == "pack")
+    assert pack.codes == ("P0", "P1", "P2", "P3")
+    assert pack.title == "4 sibs"
+    assert tags(view) == {"A", "B"}
+
+
+def test_kept_pinned_and_focused_sibs_stand_out_of_the_pack():
+    book = family(9)
+    book.plants["P1"].status = "kept"
+    view = view_of(book, focus="P2", pins=("P3",))
+    assert {"P1", "P2", "P3"} <= tags(view)
+    (pack,) = (block for block in view.blocks if block.sort == "pack")
+    assert len(pack.codes) == 6
+
+
+def test_pack_unfolds_and_says_how_to_fold_again():
+    view = view_of(family(5), focus="A", unfolded=frozenset({"pack:cross:x"}))
+    assert tags(view) == {"A", "B", "P0", "P1", "P2", "P3", "P4"}
+    assert {block.fold for block in view.blocks if block.code.startswith("P")} == {"pack:cross:x"}
+
+
+def chain(length: int) -> Book:
+    book = Book()
+    book.add(Plant(plant="S0"))
+    for number in range(length):
+        add_cross(book, f"S{number} ⊗", f"S{number}", f"S{number}")
+        book.add(Plant(plant=f"S{number + 1}", cross=f"S{number} ⊗"))
+    return book
+
+
+def test_chain_of_selfings_is_one_tag():
+    view = view_of(chain(5))
+    (folded,) = (block for block in view.blocks if block.sort == "chain")
+    assert folded.codes == ("S1", "S2", "S3", "S4", "S5")
+    assert folded.selfings == 5
+    assert folded.title == "S5"
+    assert sum(block.sort == "knot" for block in view.blocks) == 1
+    opened = view_of(chain(5), unfolded=frozenset({folded.key}))
+    assert tags(opened) == {f"S{number}" for number in range(6)}
+
+
+def test_chain_counts_as_one_generation_above_the_focus():
+    book = chain(6)
+    add_cross(book, "y", "S6", "S6")
+    for number in range(2):
+        book.add(Plant(plant=f"T{number}", cross="y"))
+    assert "S0" in view_of(book, focus="T0", up=2).shown()
+
+
+def test_both_parents_of_all_progeny_are_shown():
+    book = family(2)
+    book.add(Plant(plant="M"))
+    add_cross(book, "y", "M", "P0")
+    book.add(Plant(plant="C", cross="y"))
+    assert {"M", "P0", "C"} <= view_of(book, focus="A").shown()
+
+
+def test_depth_is_kept_and_more_is_said():
+    book = family(1)
+    for number, parent in enumerate(("P0", "Q0", "Q1")):
+        book.add(Plant(plant=f"M{number}"))
+        add_cross(book, f"y{number}", parent, f"M{number}")
+        book.add(Plant(plant=f"Q{number}", cross=f"y{number}"))
+    view = view_of(book, focus="Q1", up=1, down=1)
+    assert view.shown() == {"Q0", "M1", "Q1", "M2", "Q2"}
+    by_code = {block.code: block for block in view.blocks}
+    assert by_code["Q0"].more_up == 2
+    assert by_code["Q2"].more_down == 0
+    more = view_of(book, focus="Q1", up=1, down=1, unfolded=frozenset({"up:Q0"}))
+    assert {"P0", "M0"} <= more.shown()
+
+
+def test_finding_of_one_plant_has_a_knot_of_its_own():
+    book = family(3)
+    book.parent_findings.append(ParentFinding("P1", pollen_parent="self"))
+    view = view_of(book, focus="A")
+    signs = sorted(knot.sign for block in view.blocks for knot in block.knots)
+    assert signs == ["cross", "selfing"]
+
+
+def test_candidates_keep_their_odds_and_the_rest_is_unknown():
+    book = family(1)
+    add_cross(book, "u", "A", "")
+    book.crosses["u"].intended = "cross"
+    book.pollen_candidates += [PollenCandidate("u", "B", 0.5), PollenCandidate("u", "self", 0.2)]
+    book.add(Plant(plant="U", cross="u"))
+    view = view_of(book, focus="U")
+    (knot,) = (k for block in view.blocks for k in block.knots if k.cross == "u")
+    assert dict(knot.pollen) == pytest.approx({"B": 0.5, "A": 0.2, "": 0.3})
+    lines = [link for link in view.links if link.role == "pollen" and link.knot == knot.key]
+    assert [link.sure for link in lines] == [False, False]
+
+
+def test_words_for_a_screen_reader():
+    book = family(1)
+    add_cross(book, "s", "P0", "P0")
+    book.add(Plant(plant="P-12", cross="s", status="kept"))
+    view = view_of(book, focus="P-12")
+    (tag,) = (block for block in view.blocks if block.code == "P-12")
+    assert tag.words == "P-12, F2, from P0 selfed, kept, F one half"
+
+
+def wide_book() -> Book:
+    """More kept progeny than any picture may hold."""
+    book = family(0)
+    for number in range(400):
+        book.add(Plant(plant=f"P{number}", cross="x", status="kept"))
+    return book
+
+
+def test_cap_holds_and_says_what_is_hidden():
+    view = view_of(wide_book(), focus="A")
+    assert len(view.blocks) <= CAP
+    assert len(view.hidden) + len(view.shown()) == 402
+    assert view.hidden_words() == (
+        f"{len(view.hidden)} more plants are left out; the nearest is {view.hidden[0]}."
+    )
+    assert "A" in view.shown()
+
+
+def test_large_families_are_packed_although_their_plants_have_progeny():
+    book = family(30)
+    for number in range(30):
+        add_cross(book, f"s{number}", f"P{number}", f"P{number}")
+        for sib in range(12):
+            book.add(Plant(plant=f"Q{number}-{sib}", cross=f"s{number}"))
+    view = view_of(book, focus="A")
+    (pack,) = (block for block in view.blocks if block.sort == "pack")
+    assert len(pack.codes) == 30
+    assert pack.more_down == 360
+    assert len(view.hidden) == 360
+
+
+def test_focus_that_is_no_plant_is_a_fault():
+    with pytest.raises(Fault, match="'nobody' is not a plant of this book"):
+        view_of(family(1), focus="nobody")
+
+
+@settings(max_examples=60, deadline=None)
+@given(books(), st.data())
+def test_any_look_shows_its_focus_and_tells_the_truth(book, data):
+    net = PedigreeNetwork.from_records(book)
+    focus = data.draw(st.sampled_from(net.codes))
+    look = Look(focus, data.draw(st.integers(0, 3)), data.draw(st.integers(0, 3)), cap=20)
+    view = choose(net, look)
+    assert len(view.blocks) <= 20 or len(view.shown()) <= 20
+    assert focus in tags(view)
+    keys = {block.key for block in view.blocks}
+    assert len(keys) == len(view.blocks)
+    knots = {knot.key: knot for block in view.blocks for knot in block.knots}
+    for link in view.links:
+        assert {link.above, link.below} <= keys
+        if link.role == "progeny":
+            below = next(block for block in view.blocks if block.key == link.below)
+            knot = knots[link.knot]
+            parents = set(net.parent_codes(below.codes[0]))
+            assert {knot.seed, *(code for code, _ in knot.pollen)} - {""} == parents
