@@ -1,4 +1,4 @@
-"""Where the files that come with the program lie: from a clone and from an installed wheel alike."""
+"""Where the files that come with the program lie, from a clone and from a wheel alike."""
 
 from __future__ import annotations
 

@@ -1,0 +1,328 @@
+"""The command line: words to commands, and what comes back to streams and exit status.
+
+Exit status 0: done; 1: done, and the file has problems that the output names; 2: not done, bad
+words or bad input.  Results go to standard output, messages to standard error.
+"""
+
+from __future__ import annotations
+
+import argparse
+import difflib
+import math
+import os
+import re
+import sys
+import traceback
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, NoReturn
+
+from pedigreeview import __version__, read
+from pedigreeview.book.faults import Cancelled, Fault
+from pedigreeview.commands.answer import NOT_DONE, Answer
+from pedigreeview.commands.streams import prepare, say, silence, write_document, write_lines
+
+if TYPE_CHECKING:
+    from pedigreeview.network import PedigreeNetwork
+
+__all__ = ["COMMANDS", "command_parsers", "main", "parser"]
+
+COMMANDS = {
+    "open": "open a book in the window (the default)",
+    "summary": "what a book holds, its selfings and reciprocal pairs",
+    "coefficients": "inbreeding, generation, cytoplasm line and founder shares of plants",
+    "relate": "how two plants are related, and through whom",
+    "diagram": "write the picture (.svg .pdf .png) or the network (.dot .graphml)",
+    "check": "what in the records cannot be right, and how to mend it",
+    "convert": "plant table to Data Package folder, or the other way",
+}
+"""Every command with what it does."""
+
+_EXAMPLES = {
+    "": """\
+examples:
+  pedigreeview                                  the window, with its welcome page
+  pedigreeview plants.csv                       the window, with this book
+  pedigreeview summary plants.csv
+  pedigreeview relate plants.csv TP 21-01-3
+  pedigreeview diagram plants.csv --out plants.svg
+
+exit status: 0 done; 1 done, and the file has problems that are named; 2 not done.""",
+    "open": """\
+examples:
+  pedigreeview open plants.csv
+  pedigreeview plants.csv
+  pedigreeview open demo_pedigrees/two_peas_both_ways
+
+Without a screen the summary is printed and a picture, NAME-pedigree.svg, is
+written to the current folder.""",
+    "summary": """\
+examples:
+  pedigreeview summary plants.csv
+  pedigreeview summary plants.csv --json""",
+    "coefficients": """\
+examples:
+  pedigreeview coefficients plants.csv
+  pedigreeview coefficients plants.csv --plant TP --plant 21-01-3
+  pedigreeview coefficients plants.csv --founders-as plant --json""",
+    "relate": """\
+examples:
+  pedigreeview relate plants.csv TP 21-01-3
+  pedigreeview relate plants.csv 21-01-3 21-01-3 --json     a plant with itself""",
+    "diagram": """\
+examples:
+  pedigreeview diagram plants.csv --out plants.pdf
+  pedigreeview diagram plants.csv --out tp.svg --focus TP --up 0 --down 3
+  pedigreeview diagram plants.csv --out plants.graphml""",
+    "check": """\
+examples:
+  pedigreeview check plants.csv
+  pedigreeview check plants.csv --json""",
+    "convert": """\
+examples:
+  pedigreeview convert plants.csv my_book           a table to a folder
+  pedigreeview convert my_book plants.csv           and back
+  pedigreeview convert my_book plants.csv --replace
+
+TO is a plant table where it ends in .csv, .tsv or .txt, else a folder.  What
+its format cannot carry is listed first, on standard error.""",
+}
+
+_FILE = "a plant table (.csv, .tsv, .txt) or a Data Package folder"
+
+
+class WordsFault(Fault):
+    """Words on the command line that mean nothing."""
+
+
+class _Parser(argparse.ArgumentParser):
+    """Raises what argparse would print, as one sentence."""
+
+    def error(self, message: str) -> NoReturn:
+        lacking = re.fullmatch(r"the following arguments are required: (.*)", message)
+        surplus = re.fullmatch(r"unrecognized arguments: (.*)", message)
+        wrong = re.fullmatch(r"argument ([^:]*): (.*)", message)
+        if lacking:
+            what = f"{lacking[1]} must be given"
+        elif surplus:
+            what = f"This was not understood: {surplus[1]}"
+        elif wrong:
+            what = f"{wrong[1]}: {wrong[2]}"
+        else:
+            what = message[:1].upper() + message[1:]
+        raise WordsFault(f"{what.rstrip('.')}.", None, f"See {self.prog} --help.")
+
+
+def _whole(text: str) -> int:
+    if not re.fullmatch(r"\d{1,6}", text, re.ASCII):
+        raise argparse.ArgumentTypeError(f"{text!r} is no whole number of generations")
+    return int(text)
+
+
+def _fixation(text: str) -> float:
+    try:
+        value = float(text)
+    except ValueError:
+        value = math.nan
+    if not 0 <= value <= 1:
+        raise argparse.ArgumentTypeError(f"{text!r} is no number from 0 to 1, such as 0.5")
+    return value
+
+
+def parser() -> argparse.ArgumentParser:
+    """The parser of all commands."""
+    top = _Parser(
+        prog="pedigreeview",
+        description="The crossing book of people who cross plants by hand: what came from what.",
+        epilog=_EXAMPLES[""],
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+        allow_abbrev=False,
+    )
+    top.add_argument("--version", action="version", version=f"pedigreeview {__version__}")
+    commands = top.add_subparsers(dest="command", metavar="COMMAND", required=True)
+    for name, says in COMMANDS.items():
+        command = commands.add_parser(
+            name,
+            help=says,
+            description=f"{says[:1].upper()}{says[1:]}.",
+            epilog=_EXAMPLES[name],
+            formatter_class=argparse.RawDescriptionHelpFormatter,
+            allow_abbrev=False,
+        )
+        _add_words(name, command)
+        founders = command.add_argument_group("founders that say nothing")
+        founders.add_argument(
+            "--founders-as",
+            choices=("variety", "plant"),
+            metavar="variety|plant",
+            help="what a founder without a kind is (the book's setting, else variety)",
+        )
+        founders.add_argument(
+            "--fixation",
+            type=_fixation,
+            metavar="X",
+            help="what a founder variety without a fixation has, 0 to 1 "
+            "(the book's setting, else 1, a pure line)",
+        )
+    return top
+
+
+def _add_words(name: str, command: argparse.ArgumentParser) -> None:
+    if name == "convert":
+        command.add_argument("file", metavar="FROM", help=_FILE)
+        command.add_argument("target", metavar="TO", help="the table or folder to write")
+        command.add_argument(
+            "--replace", action="store_true", help="write over a TO that exists already"
+        )
+        return
+    # A --plant before FILE takes FILE for one more code; `_arranged` gives it back.
+    file_count = "?" if name in ("open", "coefficients") else None
+    command.add_argument("file", metavar="FILE", nargs=file_count, help=_FILE)
+    if name == "relate":
+        command.add_argument("a", metavar="A", help="code of a plant")
+        command.add_argument("b", metavar="B", help="code of another, or of the same")
+    if name == "coefficients":
+        command.add_argument(
+            "--plant",
+            action="extend",
+            nargs="+",
+            metavar="CODE",
+            help="only this plant; may be given again (all plants)",
+        )
+    if name == "diagram":
+        command.add_argument("--out", required=True, metavar="PICTURE", help="the file to write")
+        command.add_argument("--focus", metavar="CODE", help="the plant in the middle (whole book)")
+        command.add_argument(
+            "--up", type=_whole, metavar="N", help="generations above the focus (2)"
+        )
+        command.add_argument(
+            "--down", type=_whole, metavar="N", help="generations below the focus (2)"
+        )
+    if name in ("summary", "coefficients", "relate", "check"):
+        command.add_argument(
+            "--json", action="store_true", help="one JSON document instead of text"
+        )
+
+
+def command_parsers() -> dict[str, argparse.ArgumentParser]:
+    """The parser of each command by its name."""
+    found: dict[str, argparse.ArgumentParser] = {}
+    for action in parser()._actions:
+        if isinstance(action, argparse._SubParsersAction):
+            found.update(action.choices)
+    return found
+
+
+def _with_command(words: Sequence[str]) -> list[str]:
+    """The words with `open` put in where no command is named."""
+    if not words:
+        return ["open"]
+    first = words[0]
+    if first in COMMANDS or first in ("-h", "--help", "--version"):
+        return list(words)
+    if not first.startswith("-") and not Path(first).exists():
+        near = difflib.get_close_matches(first, list(COMMANDS), 1)
+        if near:
+            raise WordsFault(
+                f"There is no command {first!r} and no file of this name.",
+                None,
+                f"Did you mean {near[0]}?",
+            )
+    return ["open", *words]
+
+
+def _arranged(words: Sequence[str]) -> argparse.Namespace:
+    chosen = parser().parse_args(_with_command(words))
+    if chosen.command == "coefficients" and chosen.file is None:
+        plants = chosen.plant or []
+        if len(plants) < 2 or not Path(plants[-1]).exists():
+            raise WordsFault("FILE must be given.", None, "See pedigreeview coefficients --help.")
+        chosen.file = plants.pop()
+    return chosen
+
+
+def _do(chosen: argparse.Namespace) -> Answer | int:
+    """Carry out one command; modules are loaded here so that --help is quick."""
+
+    def network(path: str) -> PedigreeNetwork:
+        net = read(path, founders_as=chosen.founders_as, fixation=chosen.fixation)
+        for remark in net.book.remarks:
+            say(remark)
+        return net
+
+    if chosen.command == "open":
+        from pedigreeview.commands.open_book import open_book
+
+        return open_book(
+            chosen.file, network, founders_as=chosen.founders_as, fixation=chosen.fixation
+        )
+    if chosen.command == "summary":
+        from pedigreeview.commands.summary import summary
+
+        return summary(network(chosen.file))
+    if chosen.command == "coefficients":
+        from pedigreeview.commands.coefficients import coefficients
+
+        return coefficients(network(chosen.file), chosen.plant or ())
+    if chosen.command == "relate":
+        from pedigreeview.commands.relate import relate
+
+        return relate(network(chosen.file), chosen.a, chosen.b)
+    if chosen.command == "diagram":
+        from pedigreeview.commands.diagram import diagram, format_of
+
+        format_of(chosen.out)
+        return diagram(
+            network(chosen.file), chosen.out, focus=chosen.focus, up=chosen.up, down=chosen.down
+        )
+    if chosen.command == "check":
+        from pedigreeview.commands.check import check
+
+        return check(network(chosen.file))
+    from pedigreeview.commands.convert import convert, target_folder
+
+    target_folder(chosen.target)
+    return convert(network(chosen.file), chosen.file, chosen.target, replace=chosen.replace)
+
+
+def _print(answer: Answer, *, as_json: bool) -> None:
+    for message in answer.messages():
+        say(message)
+    if as_json and answer.document is not None:
+        if answer.base and "base" not in answer.document:
+            say(answer.base)
+        write_document(answer.document)
+    else:
+        write_lines([*answer.text, *(["", answer.base] if answer.base else [])])
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command; gives the exit status."""
+    prepare()
+    words = sys.argv[1:] if arguments is None else arguments
+    try:
+        chosen = _arranged(words)
+        answer = _do(chosen)
+        if isinstance(answer, int):
+            return answer
+        _print(answer, as_json=getattr(chosen, "json", False))
+        return answer.status
+    except Fault as fault:
+        for line in fault.lines():
+            say(line)
+    except (Cancelled, KeyboardInterrupt):
+        say("Stopped.")
+    except OSError as error:
+        said = error.strerror or str(error)
+        where = f"{error.filename}: " if error.filename else ""
+        say(f"{where}The system refused: {said}.")
+        if sys.stdout is not None:
+            silence(sys.stdout)
+    except Exception as error:
+        if os.environ.get("PEDIGREEVIEW_DEBUG"):
+            traceback.print_exc()
+        say(
+            f"This is a fault of the program, not yours: {type(error).__name__}: {error}. "
+            "Please report it; PEDIGREEVIEW_DEBUG=1 in the environment shows where it happened."
+        )
+    return NOT_DONE
