@@ -21,9 +21,9 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QPaintDevice, QPainter, QPdfWriter
 
     from pedigreeview.drawing.placing import Orientation, Placed
-    from pedigreeview.drawing.sheets import Sheet
     from pedigreeview.drawing.worker import Tick
     from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.reports.sheets import Sheet
 
 __all__ = ["PAPERS", "SUFFIXES", "save_picture", "save_placed", "tiles"]
 
@@ -133,7 +133,7 @@ def save_placed(
     _check(path, paper)
     colours = theme_named(theme)
     ensure_gui()
-    from pedigreeview.drawing.sheets import compose
+    from pedigreeview.reports.sheets import compose
 
     sheet = compose(placed, colours, title=title, below=below, date=date)
     kind = path.suffix.lower()
@@ -264,7 +264,7 @@ def _write_pdf(sheet: Sheet, path: Path, paper: str, landscape: bool | None, til
 def _tile(sheet: Sheet, writer: QPdfWriter, painter: QPainter, room: QRectF) -> None:
     from PySide6.QtCore import QRectF
 
-    from pedigreeview.drawing.marks import join_marks
+    from pedigreeview.reports.marks import join_marks
 
     scale = _PDF_DPI / 96
     mm = 96 / 25.4

@@ -1,4 +1,1 @@
-"""The window 'Crossing Book': pages, dialogs and actions.  Holds no genetics and no SQL.
-
-`app.run` starts it.  Everything that may take time goes through `errands`, off the window's thread.
-"""
+"""The window: pages, docks, dialogs and actions.  Asks and shows; computes no coefficient."""

@@ -9,8 +9,13 @@ from pathlib import Path
 __all__ = ["run"]
 
 
-def run(path: Path | None = None) -> int:
+def run(path: Path | None = None, *, founders_as: str = "", fixation: float | None = None) -> int:
     """Show the window, with a book if one is named, until it is closed.
+
+    Parameters
+    ----------
+    path : a file or folder, or None for the first page
+    founders_as, fixation : what founders that say nothing are; where given, nothing is asked
 
     Returns
     -------
@@ -19,6 +24,7 @@ def run(path: Path | None = None) -> int:
     from PySide6.QtWidgets import QApplication
 
     from pedigreeview.window.main_window import MainWindow
+    from pedigreeview.window.opening import Stated
 
     held = QApplication.instance()
     app = held if isinstance(held, QApplication) else QApplication(sys.argv[:1])
@@ -28,7 +34,8 @@ def run(path: Path | None = None) -> int:
     window = MainWindow()
     window.show()
     if path is not None:
-        window.open_path(path)
+        said = founders_as or fixation is not None
+        window.open_path(path, Stated(founders_as, fixation) if said else None)
     status = app.exec()
     if not window.errands.close():
         # A long computation cannot be interrupted; it only reads, so the process may just end.

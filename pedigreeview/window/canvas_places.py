@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, Signal
+from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, QSize, Signal
 from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 from pedigreeview.drawing.placing import Placed, PlacedBlock
@@ -14,6 +14,7 @@ __all__ = ["CanvasPlaces"]
 _LEAST, _MOST = 0.04, 4.0
 _FIRST_MOST = 1.15
 """A small picture is not blown up beyond this when it is fitted."""
+_COMFORTABLE = 0.65
 _READABLE = 0.6
 """A focused picture is not fitted smaller than this when it is first shown."""
 
@@ -30,6 +31,7 @@ class CanvasPlaces(QAbstractScrollArea):
         self._origin = QPointF(0, 0)
         self._pan = (QPointF(0, 0), QPointF(0, 0))
         self._fitted = True
+        self._covered = 0
 
     def zoom(self) -> float:
         """Pixels that one picture unit takes."""
@@ -102,6 +104,17 @@ class CanvasPlaces(QAbstractScrollArea):
                 found.append(item.block.code)
         return found
 
+    def rects_shown(self) -> list[QRectF]:
+        """Viewport rectangles of all blocks that can be seen."""
+        if self._placed is None:
+            return []
+        area = QRectF(self.viewport().rect())
+        found = (
+            QRectF(self.to_view(item.x, item.y), self.to_view(item.right, item.bottom))
+            for item in self._placed.blocks
+        )
+        return [rect for rect in found if rect.intersects(area)]
+
     def neighbour(self, code: str, step: int) -> str:
         """The next tag in the row, to the right for 1 and to the left for -1; '' at the end."""
         found = self._find(code)
@@ -131,20 +144,38 @@ class CanvasPlaces(QAbstractScrollArea):
         spot = self.to_picture(point)
         return self._placed.at(spot.x(), spot.y())
 
+    def set_covered(self, pixels: int) -> None:
+        """How much of the right side something else lies on; a fitted picture keeps clear of it."""
+        self._covered = max(0, pixels)
+
+    def _room(self) -> QSize:
+        """The part of the viewport that a fitted picture takes.
+
+        It keeps clear of what is covered as long as it can be read well so.
+        """
+        size = self.viewport().size()
+        clear = QSize(size.width() - self._covered, size.height())
+        return clear if self._fitting(clear) >= _COMFORTABLE else size
+
+    def _fitting(self, room: QSize) -> float:
+        """Scale at which the whole picture fits into a room; not blown up."""
+        assert self._placed is not None
+        _, _, width, height = self._placed.bounds
+        # The names of the generations keep their size, so the room they take is in pixels.
+        names = sizes().band_label if self._placed.orientation == "down" else 0.0
+        across = (room.width() - names) / max(width - names, 1.0)
+        return min(across, room.height() / max(height, 1.0), _FIRST_MOST)
+
     def fit(self) -> None:
         """Show the whole picture, as large as it goes but not blown up."""
         if self._placed is None:
             return
         left, top, width, height = self._placed.bounds
-        room = self.viewport().size()
+        room = self._room()
         if width <= 0 or height <= 0 or room.isEmpty():
             return
-        # The names of the generations keep their size, so the room they take is in pixels.
         names = sizes().band_label if self._placed.orientation == "down" else 0.0
-        scale = min(
-            (room.width() - names) / max(width - names, 1.0), room.height() / height, _FIRST_MOST
-        )
-        self._scale = max(_LEAST, scale)
+        self._scale = max(_LEAST, self._fitting(room))
         if names and self._scale < 1.0:
             more = names / self._scale - names
             left, width = left - more, width + more
@@ -165,7 +196,7 @@ class CanvasPlaces(QAbstractScrollArea):
         if found is None or self._scale >= _READABLE or self.viewport().size().isEmpty():
             return
         self._scale = _READABLE
-        room = self.viewport().size() / self._scale
+        room = self._room() / self._scale
         x, y = found.middle
         self._origin = QPointF(x - room.width() / 2, y - room.height() / 2)
         self._fitted = False

@@ -374,7 +374,7 @@ class Card(QWidget):
         def hides(place: QRectF) -> float:
             far = abs(place.center().x() - tag.center().x()) / max(1.0, around.width())
             covered = sum(place.intersects(other) for other in others)
-            return 50.0 * place.intersects(tag) + covered + 4.0 * far
+            return 50.0 * place.intersects(tag) + covered + 2.0 * far
 
         self.move(min(places, key=hides).topLeft().toPoint())
 

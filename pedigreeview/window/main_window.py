@@ -31,7 +31,7 @@ from pedigreeview.window.founders_question import FoundersQuestion
 from pedigreeview.window.history import History, Visit
 from pedigreeview.window.labels import ElidedButton, column, heading, plain_button, sentence
 from pedigreeview.window.menus import Menus
-from pedigreeview.window.opening import Opened, ReadBook, build, read
+from pedigreeview.window.opening import Opened, ReadBook, Stated, build, read
 from pedigreeview.window.pedigree_page import PedigreePage
 from pedigreeview.window.preferences import FoundersAnswer, Preferences
 from pedigreeview.window.rail import Rail
@@ -209,14 +209,17 @@ class MainWindow(QMainWindow):
 
     # Opening ------------------------------------------------------------------------------------
 
-    def open_path(self, path: Path) -> None:
+    def open_path(self, path: Path, stated: Stated | None = None) -> None:
         """Open a file or folder; the book that lies open stays until the new one is ready."""
         path = Path(path).absolute()
         if path.name == "datapackage.json":
             path = path.parent
         self.work.begin(self.tr("Opening {} …").format(path.name))
         self.errands.ask(
-            "open", lambda: read(path), self._was_read, lambda fault: self._not_opened(path, fault)
+            "open",
+            lambda: read(path, stated),
+            self._was_read,
+            lambda fault: self._not_opened(path, fault),
         )
 
     def _was_read(self, held: ReadBook) -> None:

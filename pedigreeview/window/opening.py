@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from pedigreeview.book.book import Book
+from pedigreeview.book.faults import FileFaults
 from pedigreeview.book.problems import Problem
 from pedigreeview.window.answers import ask_plant
 from pedigreeview.window.find import PlantFinder
@@ -17,7 +18,7 @@ from pedigreeview.window.walking import first_focus
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
 
-__all__ = ["Opened", "ReadBook", "build", "is_table", "read"]
+__all__ = ["Opened", "ReadBook", "Stated", "build", "is_table", "read"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,8 +50,16 @@ def is_table(path: Path) -> bool:
     return path.is_file() and path.suffix.lower() in (".csv", ".tsv", ".txt")
 
 
-def read(path: Path) -> ReadBook:
-    """Read a file or folder.
+@dataclass(frozen=True, slots=True)
+class Stated:
+    """What the command line says of founders that say nothing; '' and None: nothing."""
+
+    founders_as: str = ""
+    fixation: float | None = None
+
+
+def read(path: Path, stated: Stated | None = None) -> ReadBook:
+    """Read a file or folder; with founder settings stated, nothing is left to ask.
 
     Raises
     ------
@@ -58,7 +67,20 @@ def read(path: Path) -> ReadBook:
     """
     from pedigreeview.exchange import read_book
 
-    book = read_book(path)
+    if stated is not None:
+        book = read_book(path, founders_as=stated.founders_as or None, fixation=stated.fixation)
+        return ReadBook(path, book, (), {})
+    try:
+        book = read_book(path)
+    except FileFaults as faults:
+        # A cutting of a founder that says nothing is a fault only if founders are varieties, and
+        # that has not been asked yet.
+        if not is_table(path):
+            raise
+        try:
+            book = read_book(path, founders_as="plant")
+        except FileFaults:
+            raise faults from None
     silent = tuple(book.silent_founders()) if is_table(path) else ()
     return ReadBook(path, book, silent, examples() if silent else {})
 
@@ -66,10 +88,13 @@ def read(path: Path) -> ReadBook:
 def build(held: ReadBook, answer: FoundersAnswer | None, focus: str = "") -> Opened:
     """The network of a book with the answer about its founders, warmed up for the window."""
     from pedigreeview.drawing.view import Look, choose
+    from pedigreeview.exchange import read_book
     from pedigreeview.network import PedigreeNetwork
 
     book = held.book
     if answer is not None:
+        if book.settings.founders_as not in ("", answer.founders_as):
+            book = read_book(held.path, founders_as=answer.founders_as)
         settings = replace(
             book.settings,
             founders_as=answer.founders_as,

@@ -345,8 +345,10 @@ class PedigreePage(QWidget):
     def _take(self, view: Any, placed: Any, *, fit: bool = False) -> None:
         first = self._placed is None or fit
         self._view, self._placed = view, placed
+        # The card of the first focus comes a moment later: the picture leaves room for it.
+        self._leave_room(self.card.wanted_size().width() if first and not fit else None)
         self.canvas.show_placed(placed, animate=not first)
-        if first:
+        if fit:
             self.canvas.fit()
         self.canvas.set_pins(self.pins)
         words = view.hidden_words()
@@ -470,6 +472,7 @@ class PedigreePage(QWidget):
 
     def fit(self) -> None:
         """Fit the picture into the window."""
+        self._leave_room()
         self.canvas.fit()
         self._settle.start()
 
@@ -506,11 +509,17 @@ class PedigreePage(QWidget):
             tag = QRect(self.canvas.viewport().rect().center(), QSize(1, 1))
         shift = self.canvas.viewport().mapTo(self._stage, QPoint(0, 0))
         others = [
-            QRectF(self.canvas.rect_of(code).translated(shift))
-            for code in self.canvas.visible_codes()[:_ON_PATHS]
-            if code != self.card.code
+            rect.translated(shift)
+            for rect in self.canvas.rects_shown()
+            if not rect.toRect().intersects(tag)
         ]
         self.card.lie_beside(QRectF(tag.translated(shift)), others)
+
+    def _leave_room(self, width: int | None = None) -> None:
+        """Tell the canvas how much of it the card takes, unless the card was laid by hand."""
+        if width is None:
+            width = self.card.width() if self.card.isVisible() else 0
+        self.canvas.set_covered(0 if self.card.moved or not width else width + 4 * step())
 
     def show_trail(self, codes: list[str]) -> None:
         """The plants visited last, as links."""

@@ -258,7 +258,7 @@ class SavePicture(QDialog):
         tick = self._errands.tick
 
         def work() -> QImage:
-            from pedigreeview.drawing.export import save_picture
+            from pedigreeview.reports.chart import save_picture
 
             with tempfile.TemporaryDirectory() as folder:
                 path = Path(folder) / "preview.png"
@@ -300,7 +300,7 @@ class SavePicture(QDialog):
                 write = graph_files.write_dot if kind == "dot" else graph_files.write_graphml
                 write(net, path)
                 return path
-            from pedigreeview.drawing.export import save_picture
+            from pedigreeview.reports.chart import save_picture
 
             save_picture(
                 net,

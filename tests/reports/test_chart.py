@@ -12,13 +12,13 @@ from PySide6.QtGui import QPainter
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.records import Plant
-from pedigreeview.drawing.export import save_picture, tiles
-from pedigreeview.drawing.sheets import Sheet
 from pedigreeview.drawing.view import Look
 from pedigreeview.network import PedigreeNetwork
+from pedigreeview.reports.chart import save_picture, tiles
+from pedigreeview.reports.sheets import Sheet
 from tests.drawing.random_books import add_cross
 
-pytestmark = pytest.mark.usefixtures("gui")
+pytestmark = pytest.mark.usefixtures("qapp")
 
 
 @pytest.fixture(scope="module")

@@ -15,6 +15,8 @@ from pedigreeview.window.faults_dialog import FaultsDialog
 from pedigreeview.window.founders_question import FoundersQuestion
 from pedigreeview.window.labels import LinkLabel
 from pedigreeview.window.main_window import MainWindow
+from pedigreeview.window.opening import Stated
+from pedigreeview.window.preferences import ANSWERS
 
 Settle = Callable[[], None]
 LEFT = Qt.MouseButton.LeftButton
@@ -326,3 +328,44 @@ def test_work_under_way_shows_after_a_while_with_cancel(qtbot: QtBot, window: Ma
     qtbot.waitUntil(window.work.isVisible, timeout=3000)
     qtbot.mouseClick(window.work.cancel, LEFT)
     assert not window.work.isVisible()
+
+
+def test_settings_of_the_command_line_leave_nothing_to_ask(
+    window: MainWindow, settle: Settle, tmp_path: Path
+) -> None:
+    table = tmp_path / "book.csv"
+    table.write_text(SILENT, encoding="utf-8")
+    window.open_path(table, Stated("plant"))
+    settle()
+    assert window.dialog is None
+    assert window.opened is not None
+    assert window.opened.net.inbreeding("BC1") == 0.25
+
+
+def test_a_cutting_of_a_silent_founder_is_no_fault_before_the_question(
+    qtbot: QtBot, window: MainWindow, settle: Settle, tmp_path: Path
+) -> None:
+    table = tmp_path / "book.csv"
+    table.write_text(
+        "plant,seed_parent,pollen_parent,raised\nF1,Red,White,\npiece,Red,,cutting_of\n",
+        encoding="utf-8",
+    )
+    window.open_path(table)
+    settle()
+    assert isinstance(window.dialog, FoundersQuestion)
+    window.dialog.answered.emit(ANSWERS["clone"])
+    settle()
+    assert window.opened is not None
+    assert window.opened.net.parents("piece").source == "Red"
+
+
+def test_the_picture_is_fitted_beside_the_card(qtbot: QtBot, peas: MainWindow) -> None:
+    page = peas.pedigree
+    peas.resize(1600, 900)
+    with qtbot.waitSignal(page.came_to_rest, timeout=3000):
+        page.fit()
+    assert page.card.isVisible()
+    card = page.card.geometry()
+    blocks = [rect.toRect() for rect in page.canvas.rects_shown()]
+    assert len(blocks) > 10
+    assert not any(card.intersects(block) for block in blocks)
