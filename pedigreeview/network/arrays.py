@@ -242,6 +242,31 @@ class PedigreeArrays:
     def _coefficients(self) -> Coefficients:
         return compute(self)
 
+    @property
+    def known_coefficients(self) -> Coefficients | None:
+        """The coefficients of all rows if they have been computed, else None."""
+        return self.__dict__.get("_coefficients")
+
+    def set_coefficients(self, found: Coefficients) -> None:
+        """Take coefficients that were found on another road, such as by `extended`."""
+        self.__dict__["_coefficients"] = found
+
+    def extended(self, rows: Sequence[Row]) -> PedigreeArrays:
+        """New arrays with rows added after these; what is known is kept, not computed again.
+
+        Parameters
+        ----------
+        rows : parents first; they may have parents among those added before them
+
+        Raises
+        ------
+        ValueError : a row that comes before its parent
+        FixationTooLow : a line's stated fixation is below the coancestry of its members
+        """
+        from pedigreeview.network.growing import extended
+
+        return extended(self, rows)
+
     def inbreeding(self) -> FloatArray:
         """F of every row: probability that two different alleles are identical by descent; (n,).
 

@@ -28,7 +28,7 @@ from pedigreeview.network.traversal import Traversal, traversal_work
 if TYPE_CHECKING:
     from pedigreeview.network.arrays import PedigreeArrays
 
-__all__ = ["Coefficients", "FixationTooLow", "Level", "compute"]
+__all__ = ["Coefficients", "FixationTooLow", "Level", "compute", "level_of", "settle"]
 
 _LARGEST_BLOCK = 8_000
 """Rows and columns of the block: 512 MB."""
@@ -89,19 +89,19 @@ def compute(arrays: PedigreeArrays, road: str = "") -> Coefficients:
             arrays.tick(done, count)
         done += len(level.rows)
         sides = walker.sides(level)
-        _settle(arrays, level, sides, found)
+        settle(arrays, level, sides, found)
         walker.advance(level)
     return found
 
 
 def _levels(arrays: PedigreeArrays) -> list[Level]:
-    level_of = arrays.weights.levels
-    order = np.argsort(level_of, kind="stable")
-    cuts = np.searchsorted(level_of[order], np.arange(int(level_of.max()) + 2))
-    return [_level(arrays, order[a:b]) for a, b in pairwise(cuts)]
+    depth = arrays.weights.levels
+    order = np.argsort(depth, kind="stable")
+    cuts = np.searchsorted(depth[order], np.arange(int(depth.max()) + 2))
+    return [level_of(arrays, order[a:b]) for a, b in pairwise(cuts)]
 
 
-def _level(arrays: PedigreeArrays, rows: IntArray) -> Level:
+def level_of(arrays: PedigreeArrays, rows: IntArray) -> Level:
     """The distinct crosses of a level; sibs usually stand together, so runs are folded first."""
     origin = arrays.origin[rows]
     crossed = np.flatnonzero((origin == Origin.CROSS) | (origin == Origin.FATHER))
@@ -142,7 +142,7 @@ def _walker(
     return MovingBlock(arrays, levels, found) if road == "block" else Traversal(arrays, found)
 
 
-def _settle(arrays: PedigreeArrays, level: Level, sides: FloatArray, found: Coefficients) -> None:
+def settle(arrays: PedigreeArrays, level: Level, sides: FloatArray, found: Coefficients) -> None:
     """Write the coefficients of a level's rows from the coancestries of their parents' sides."""
     rows = level.rows
     ploidies = arrays.ploidy[rows]
