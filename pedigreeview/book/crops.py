@@ -27,6 +27,8 @@ class Crop:
     """2n, the number of chromosomes of an ordinary plant."""
     outcrossing: float | None
     """Share of open-pollinated seed that has another plant as its pollen parent; None: not said."""
+    double_reduction: float
+    """Double reduction α of tetraploids, 0 where no figure is held to be known."""
     facts: dict[str, Any]
 
 
@@ -41,6 +43,7 @@ def crops() -> tuple[Crop, ...]:
             ploidy=int(entry.get("ploidy", {}).get("value", 2)),
             chromosomes=entry.get("chromosomes", {}).get("value"),
             outcrossing=entry.get("outcrossing", {}).get("value"),
+            double_reduction=entry.get("double_reduction", {}).get("value") or 0.0,
             facts=entry,
         )
         for entry in entries

@@ -8,6 +8,7 @@ from pedigreeview.commands.answer import Answer, counted
 from pedigreeview.commands.coefficients import exact_text
 from pedigreeview.commands.columns import indented, set_in_columns
 from pedigreeview.commands.plants_named import plants_named
+from pedigreeview.network.text import count_text
 
 if TYPE_CHECKING:
     from pedigreeview.network import CommonAncestor, PedigreeNetwork
@@ -102,14 +103,15 @@ def _text(
     for ancestor in ancestors:
         brings = fraction_text(ancestor.contribution_exact, ancestor.contribution)
         paths = len(ancestor.paths) + ancestor.paths_left_out
-        text += indented([f"{ancestor.plant}: {brings}, by {counted(paths, 'path')}"])
+        noun = "path" if paths == 1 else "paths"
+        text += indented([f"{ancestor.plant}: {brings}, by {count_text(paths)} {noun}"])
         shown = [
             [" – ".join(path.through), counted(path.links, "link"), _weight(path.weight_exact)]
             for path in ancestor.paths[:_PATHS_SHOWN]
         ]
         text += indented(set_in_columns(shown), 6)
         if paths > _PATHS_SHOWN:
-            text += indented([f"and {paths - _PATHS_SHOWN} more"], 6)
+            text += indented([f"and {count_text(paths - _PATHS_SHOWN)} more"], 6)
     return text
 
 

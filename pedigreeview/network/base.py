@@ -83,7 +83,9 @@ class Base:
             )
             line += f" Open-pollinated seed by outcrossing rate: {rates}."
         if self.double_reduction:
-            line += f" Double reduction {decimal_text(self.double_reduction)}."
+            line += f" Double reduction {decimal_text(self.double_reduction)} at 4x"
+            higher = any(founder.ploidy > 4 for founder in self.founders)
+            line += ", 0 taken at 6x and above." if higher else "."
         return line
 
 
@@ -123,7 +125,7 @@ def base_of(book: Book, parents: dict[str, Parents]) -> Base:
         variety_fixation=settings.variety_fixation,
         plant_fixation=settings.plant_fixation,
         ploidy=facts if facts is not None else 2,
-        double_reduction=settings.double_reduction,
+        double_reduction=book.double_reduction(),
         outcrossing=rates,
         founders=tuple(founders),
     )

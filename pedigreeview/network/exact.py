@@ -66,6 +66,7 @@ class ExactCoefficients:
         self._places: dict[int, _Places] = {}
         self._table: dict[int, dict[int, Fraction]] = {}
         self._inbreeding: dict[int, Fraction] = {}
+        self._crowded: set[int] = set()
 
     def inbreeding(self, row: int) -> Fraction | None:
         """F of a row, or None where no fraction is given."""
@@ -178,7 +179,10 @@ class ExactCoefficients:
             index = ahead.pop()
             if index not in needed:
                 needed.add(index)
-                if len(needed) > _MOST_ANCESTORS:
+                # What stands on a row with too many ancestors has too many itself.
+                if index in self._crowded or len(needed) > _MOST_ANCESTORS:
+                    if len(asked) == 1:
+                        self._crowded.add(asked[0])
                     return False
                 ahead.extend(parent for parent, _ in self._row(index).weights())
         ordered = sorted(needed)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-__all__ = ["decimal_text", "fraction_text"]
+__all__ = ["count_text", "decimal_text", "fraction_text"]
 
 _LONGEST = 4096
 """A fraction with a larger denominator says less than its decimal."""
@@ -24,3 +24,11 @@ def fraction_text(exact: Fraction | None, value: float) -> str:
     if exact is None or exact.denominator > _LONGEST or exact.denominator == 1:
         return decimal
     return f"{exact.numerator}/{exact.denominator} = {decimal}"
+
+
+def count_text(count: int) -> str:
+    """A count as a person reads it: '1,234', and 'about 2.2 × 10^32' where digits say nothing."""
+    if count < 10**9:
+        return f"{count:,}"
+    power = len(str(count)) - 1
+    return f"about {count / 10**power:.2g} × 10^{power}"

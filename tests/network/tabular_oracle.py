@@ -27,7 +27,7 @@ class TabularOracle:
         self.f: dict[Any, Fraction] = {}
         self.ploidy: dict[Any, int] = {}
         self.order: list[Any] = []
-        self.alpha = exactly(book.settings.double_reduction)
+        self.alpha = exactly(book.settings.double_reduction or 0)
         waiting = list(book.plants)
         while waiting:
             ready = [code for code in waiting if all(p in self.f for p in self.known_parents(code))]

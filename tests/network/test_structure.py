@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 import networkx as nx
 import numpy as np
 import pytest
 
+from pedigreeview.book import book as book_module
 from pedigreeview.book.book import Book, BookSettings
+from pedigreeview.book.crops import crop_named
 from pedigreeview.book.records import Cross, ParentFinding, Plant, PollenCandidate
 from pedigreeview.network import PedigreeNetwork, UnknownPlantFault, WithheldFault
 
@@ -334,3 +337,23 @@ def test_an_empty_book_answers_with_nothing() -> None:
     assert net.problems() == []
     assert net.reciprocal_pairs() == []
     assert net.base()["founders"] == []
+
+
+def test_double_reduction_is_the_book_s_or_the_crop_s_and_the_base_says_so(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    rows = (("x", "A", "B"),)
+    stated = _net(*rows, ploidy=4, founders_as="plant", double_reduction=0.125)
+    assert stated.inbreeding_exact("x") == Fraction(1, 24)
+    assert stated.base()["double_reduction"] == 0.125
+    assert "Double reduction 0.125 at 4x." in stated.base_sentence()
+    six = _net(*rows, ploidy=6, founders_as="plant", double_reduction=0.125)
+    assert six.inbreeding("x") == 0
+    assert "0 taken at 6x and above" in six.base_sentence()
+    potato = crop_named("potato")
+    assert potato is not None
+    by_crop = _book(*rows, crop="potato", founders_as="plant")
+    monkeypatch.setattr(
+        book_module, "crop_named", lambda _: replace(potato, double_reduction=0.125)
+    )
+    assert PedigreeNetwork.from_records(by_crop).inbreeding_exact("x") == Fraction(1, 24)
