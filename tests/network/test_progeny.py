@@ -60,6 +60,16 @@ def test_sibs_of_unrelated_tetraploids() -> None:
     assert net.progeny_inbreeding_exact("a", "a") == Fraction(1, 6)
 
 
+@pytest.mark.parametrize("ploidy", [2, 4, 6])
+def test_full_sibs_are_called_so_at_every_ploidy(ploidy: int) -> None:
+    """Coancestry of full sibs is 1/(2P): 1/4 with two sets, 1/8 with four (numbers.md)."""
+    rows: list[list[str | None]] = [["a", "P", "Q"], ["b", "P", "Q"], ["c", "P", "R"]]
+    net = PedigreeNetwork.from_records(pedigree_book(rows, ploidy=ploidy))
+    assert net.coancestry_exact("a", "b") == Fraction(1, 2 * ploidy)
+    assert net.relationship_words("a", "b").startswith("The same as full sibs")
+    assert net.explain("a", "c").words == "The same as half sibs of unrelated plants."
+
+
 def test_explaining_can_be_cancelled() -> None:
     net = PedigreeNetwork.from_records(pedigree_book([["x", "A", "B"], ["y", "A", "B"]]))
 
