@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field, fields
 from pathlib import Path
-from typing import cast
+from typing import TYPE_CHECKING, cast
 
 from pedigreeview.book.crops import Crop, crop_named
 from pedigreeview.book.records import (
@@ -36,6 +36,9 @@ from pedigreeview.book.records import (
     Trait,
 )
 
+if TYPE_CHECKING:
+    from pedigreeview.book.columns import PlantColumns
+
 __all__ = ["Book", "BookSettings"]
 
 
@@ -51,8 +54,8 @@ class BookSettings:
     variety_fixation: float = 1.0
     """Fixation of a founder variety that does not say: 1 is a pure line."""
     plant_fixation: float = 0.0
-    double_reduction: float = 0.0
-    """Double reduction α of tetraploids, 0 to 1/6."""
+    double_reduction: float | None = None
+    """Double reduction α of tetraploids, 0 to 1/6; None: the crop's, else 0."""
     outcrossing: float | None = None
     """Outcrossing rate of open-pollinated seed, 0 to 1; None: the crop's."""
     code_pattern: str = ""
@@ -90,6 +93,8 @@ class Book:
     """The file or folder that the book was read from."""
     remarks: list[str] = field(default_factory=list)
     """What the reader did that the person should know, one sentence each ('kept as notes ...')."""
+    columns: PlantColumns | None = field(default=None, repr=False, compare=False)
+    """The columns of a large table, from which its records are made (`book.columns.columns_of`)."""
 
     def table(self, name: str) -> list[Record]:
         """All records of one table, in file order."""
@@ -155,14 +160,10 @@ class Book:
         """Ploidy of a plant that comes from no other: its own, else the crop's, else the book's."""
         if plant.ploidy is not None:
             return plant.ploidy
-        if plant.crop:
-            facts = crop_named(plant.crop)
-            if facts is not None:
-                return facts.ploidy
-        if self.settings.ploidy is not None:
-            return self.settings.ploidy
-        facts = crop_named(self.settings.crop)
-        return facts.ploidy if facts is not None else 2
+        facts = self.crop_facts(plant)
+        if facts is not None and not facts.several_ploidies:
+            return facts.ploidy
+        return self.settings.ploidy if self.settings.ploidy is not None else 2
 
     def outcrossing(self, plant: Plant) -> float | None:
         """Outcrossing rate of open-pollinated seed borne on the plant, or None if not known."""
@@ -170,6 +171,13 @@ class Book:
             return self.settings.outcrossing
         facts = self.crop_facts(plant)
         return facts.outcrossing if facts is not None else None
+
+    def double_reduction(self) -> float:
+        """Double reduction α of tetraploids: the book's, else that of its crop, else 0."""
+        if self.settings.double_reduction is not None:
+            return self.settings.double_reduction
+        facts = crop_named(self.settings.crop)
+        return facts.double_reduction if facts is not None else 0.0
 
     def silent_founders(self) -> list[str]:
         """Codes of founders that say neither kind nor fixation."""

@@ -23,6 +23,9 @@ class Crop:
     name: str
     also: tuple[str, ...]
     ploidy: int
+    """Sets of chromosomes of a plant with that number of chromosomes."""
+    several_ploidies: bool
+    """Whether the crop is grown in several ploidies, so that none can be taken for granted."""
     chromosomes: int | None
     """2n, the number of chromosomes of an ordinary plant."""
     outcrossing: float | None
@@ -41,6 +44,7 @@ def crops() -> tuple[Crop, ...]:
             name=entry["name"],
             also=tuple(entry.get("also", ())),
             ploidy=int(entry.get("ploidy", {}).get("value", 2)),
+            several_ploidies=bool(entry.get("ploidy", {}).get("several")),
             chromosomes=entry.get("chromosomes", {}).get("value"),
             outcrossing=entry.get("outcrossing", {}).get("value"),
             double_reduction=entry.get("double_reduction", {}).get("value") or 0.0,

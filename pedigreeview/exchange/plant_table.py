@@ -2,7 +2,8 @@
 
 Columns, words and defaults are those of the file format; `table_writing` writes it.  Everything
 that is wrong with a file is collected and raised together, with line, column, plant and the mend;
-nothing is half-loaded.  A pedigree loop is not wrong here.
+nothing is half-loaded.  A pedigree loop is not wrong here.  A large table without a flaw is read
+column by column (`table_columns`), to the same book.
 """
 
 from __future__ import annotations
@@ -13,31 +14,27 @@ from pathlib import Path
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault, FileFaults, Place
+from pedigreeview.book.memory import uncollected
 from pedigreeview.book.records import SELF, Cross, Plant, PollenCandidate, Record, columns
 from pedigreeview.exchange import rules
 from pedigreeview.exchange.cells import (
     Flaw,
     code_flaw,
-    did_you_mean,
     number,
     value,
     word,
 )
-from pedigreeview.exchange.table_writing import (
-    DRAWN,
-    OFFICIAL,
-    PLANT_COLUMNS,
-    cross_name,
-    lost,
-    write,
-)
-from pedigreeview.exchange.text_files import Sheet, decode, plain, read_bytes, sheet
+from pedigreeview.exchange.table_columns import fill_from_columns
+from pedigreeview.exchange.table_headings import KNOWN, NEEDED, founders_remark, read_headings
+from pedigreeview.exchange.table_writing import DRAWN, cross_name, lost, write
+from pedigreeview.exchange.text_files import Sheet, decode, read_bytes, sheet
 
 __all__ = ["lost", "parse", "read", "write"]
 
-_NEEDED = ("plant", "seed_parent", "pollen_parent")
+COLUMNS_FROM = 200_000
+"""Characters from which a table is first tried column by column."""
+
 _BY_NAME = {column.name: column for column in columns(Plant)}
-_SHOWN = 8
 
 _Odds = tuple[tuple[str, float], ...]
 _Wrong = Callable[[Flaw, str], None]
@@ -124,22 +121,27 @@ def parse(
             Place(file=name, row=row),
             "Save it as 'CSV UTF-8' in the spreadsheet program and open that file.",
         )
-    found = sheet(text, name, (*OFFICIAL, *PLANT_COLUMNS))
+    if len(text) >= COLUMNS_FROM and fill_from_columns(reading.book, text, name):
+        return reading.book
+    found = sheet(text, name, KNOWN)
     if not found.headings:
         if found.faults:
             raise FileFaults(name, found.faults)
         raise Fault(
             "The file is empty.",
             Place(file=name),
-            f"A plant table begins with a heading row: {','.join(_NEEDED)}.",
+            f"A plant table begins with a heading row: {','.join(NEEDED)}.",
         )
     reading.faults += found.faults
-    official, extra = _columns(reading, found)
-    if not all(column in official for column in _NEEDED):
+    headings = read_headings(found, name)
+    reading.faults += headings.faults
+    reading.book.remarks += headings.remarks
+    if not headings.complete:
         raise FileFaults(name, reading.faults)
-    _read_rows(reading, found, official, extra)
-    _share_crosses(reading)
-    _add_founders(reading)
+    with uncollected():
+        _read_rows(reading, found, headings.official, headings.extra)
+        _share_crosses(reading)
+        _add_founders(reading)
     reading.faults += rules.faults(reading.book, reading.where, reading.doubtful, names=False)
     if reading.faults:
         reading.faults.sort(key=lambda fault: fault.where.row or 0)
@@ -147,75 +149,6 @@ def parse(
     if not reading.rows:
         reading.book.remarks.append("The table has a heading row and no plants.")
     return reading.book
-
-
-def _columns(reading: _Reading, found: Sheet) -> tuple[dict[str, int], dict[str, int]]:
-    """Index of each official column and of each that is kept as a note of the plant."""
-    known = {plain(column): column for column in (*OFFICIAL, *PLANT_COLUMNS)}
-    line = found.heading_line
-    official: dict[str, int] = {}
-    extra: dict[str, int] = {}
-    kept: list[str] = []
-    for index, heading in enumerate(found.headings):
-        if not heading:
-            _blank_heading(reading, found, index)
-            continue
-        column = known.get(plain(heading))
-        held = extra if column is None else official
-        name = column or heading
-        if name in held:
-            reading.fault(
-                Flaw(f"The column {heading!r} stands twice.", "Delete or rename one of them."),
-                line,
-                heading,
-            )
-            continue
-        held[name] = index
-        if column is not None and column != heading:
-            reading.book.remarks.append(f"The column {heading!r} was read as {column!r}.")
-        if column is None or column in PLANT_COLUMNS:
-            kept.append(heading)
-    missing = [column for column in _NEEDED if column not in official]
-    for column in missing:
-        guess = did_you_mean(column, extra, often=1, cutoff=0.75)
-        reading.fault(
-            Flaw(
-                f"The needed column {column!r} is missing.",
-                guess.replace("Did you mean", "Did you mean it by") + f" Name it {column!r}."
-                if guess
-                else f"Add a column with the heading {column!r}.",
-            ),
-            line,
-            column,
-        )
-    if kept and not missing:
-        free = [column for column in OFFICIAL if column not in official]
-        words = []
-        for heading in kept:
-            guess = (
-                "" if plain(heading) in known else did_you_mean(heading, free, often=1, cutoff=0.75)
-            )
-            words.append(f"{heading!r} (d{guess[1:]})" if guess else repr(heading))
-        one = len(kept) == 1
-        reading.book.remarks.append(
-            f"{'The column' if one else 'The columns'} {', '.join(words)} "
-            f"{'is' if one else 'are'} not of the plant table and {'was' if one else 'were'} kept "
-            "as notes of the plants."
-        )
-    return official, extra
-
-
-def _blank_heading(reading: _Reading, found: Sheet, index: int) -> None:
-    for line, cells in found.rows:
-        if cells[index].strip():
-            reading.fault(
-                Flaw(
-                    f"Column {index + 1} has cells but no heading.",
-                    "Give it a heading or clear its cells.",
-                ),
-                line,
-            )
-            return
 
 
 def _read_rows(
@@ -453,9 +386,4 @@ def _add_founders(reading: _Reading) -> None:
                 reading.lines[id(founder)] = row.line
                 added.append(code)
     if added:
-        shown = ", ".join(repr(code) for code in added[:_SHOWN])
-        more = f" and {len(added) - _SHOWN} more" if len(added) > _SHOWN else ""
-        words = "parent has no row and was taken as a founder"
-        if len(added) > 1:
-            words = "parents have no row and were taken as founders"
-        book.remarks.append(f"{len(added)} {words}: {shown}{more}.")
+        book.remarks.append(founders_remark(added))

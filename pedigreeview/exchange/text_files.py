@@ -12,13 +12,31 @@ import io
 import re
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
+from itertools import islice
 from pathlib import Path
 
 from pedigreeview.book.faults import Fault, Place
 
-__all__ = ["Sheet", "decode", "line_of", "read_bytes", "sheet", "to_text"]
+__all__ = [
+    "Columns",
+    "Sheet",
+    "columns_below",
+    "decode",
+    "line_of",
+    "read_bytes",
+    "sheet",
+    "to_text",
+]
 
 SEPARATORS = (",", ";", "\t")
+
+# A line of a text with its end, whatever the ends are.
+_LINE = re.compile(r"[^\r\n]*(?:\r\n|\r|\n)|[^\r\n]+")
+
+Columns = list[list[str]]
+
+_CHUNK = 1_024
+"""Rows cut at a time where a text is read by columns."""
 
 # A note may be long; without this the module stops at 131,072 characters.
 csv.field_size_limit(2**31 - 1)
@@ -132,8 +150,9 @@ def _rows(text: str, separator: str) -> Iterable[tuple[int, list[str]]]:
 
 
 def _heading(text: str, separator: str) -> list[str]:
+    lines = (line[0] for line in _LINE.finditer(text))
     try:
-        for _, cells in _rows(text, separator):
+        for cells in csv.reader(lines, delimiter=separator, strict=True):
             if any(cell.strip() for cell in cells):
                 return [cell.strip() for cell in cells]
     except csv.Error:
@@ -157,20 +176,21 @@ def _separator(text: str, known: Collection[str], name: str) -> str:
     return max(SEPARATORS, key=worth)
 
 
+def _begun(text: str, name: str, known: Collection[str]) -> tuple[str, str, int]:
+    """The text from its heading on, the separator, and how many lines were left out before."""
+    said = re.match(r"sep=(.)\r?\n", text)
+    if said is not None and said[1] in SEPARATORS:
+        return text[said.end() :], said[1], 1
+    return text, _separator(text, known, name), 0
+
+
 def sheet(text: str, name: str, known: Collection[str]) -> Sheet:
     """Cut a text into heading and rows; `known` are the column names that the heading may have.
 
     Blank rows are left out; cells of every row are as many as headings (blank where a row is
     short).  A row with more cells than headings makes a fault.  The headings are trimmed.
     """
-    separator = ""
-    lines = 0
-    said = re.match(r"sep=(.)\r?\n", text)
-    if said is not None and said[1] in SEPARATORS:
-        separator = said[1]
-        text = text[said.end() :]
-        lines = 1
-    separator = separator or _separator(text, known, name)
+    text, separator, lines = _begun(text, name, known)
     found = Sheet([], 1 + lines, [], separator)
     line = 1
     try:
@@ -178,8 +198,7 @@ def sheet(text: str, name: str, known: Collection[str]) -> Sheet:
             if not any(cell.strip() for cell in cells):
                 continue
             if not found.headings:
-                # A row of nothing but separators is blank, whichever separator was settled on.
-                if not any(cell.strip(" ,;\t") for cell in cells):
+                if _is_blank_heading(cells):
                     continue
                 found.headings = [cell.strip() for cell in cells]
                 found.heading_line = line + lines
@@ -201,6 +220,45 @@ def sheet(text: str, name: str, known: Collection[str]) -> Sheet:
     except csv.Error as error:
         found.faults.append(_quote_fault(name, text, separator, lines, str(error)))
     return found
+
+
+def _is_blank_heading(cells: list[str]) -> bool:
+    """A row of nothing but separators is blank, whichever separator was settled on."""
+    return not any(cell.strip(" ,;\t") for cell in cells)
+
+
+def columns_below(text: str, name: str, known: Collection[str]) -> tuple[Sheet, Columns] | None:
+    """Cut a text into its heading and the columns below it, trimmed; empty lines are left out.
+
+    None where a row wants a closer look than `sheet` alone gives: a quote that is not closed, more
+    cells than headings, cells under a blank heading.
+    """
+    text, separator, lines = _begun(text, name, known)
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
+    found = Sheet([], 1 + lines, [], separator)
+    columns: Columns = []
+    try:
+        for cells in reader:
+            if any(cell.strip() for cell in cells) and not _is_blank_heading(cells):
+                found.headings = [cell.strip() for cell in cells]
+                break
+            found.heading_line = reader.line_num + 1 + lines
+        width = len(found.headings)
+        columns = [[] for _ in found.headings]
+        while rows := list(islice(reader, _CHUNK)):
+            if set(map(len, rows)) != {width}:
+                if max(map(len, rows)) > width:
+                    return None
+                rows = [cells + [""] * (width - len(cells)) for cells in rows if cells]
+            for column, cells_of in zip(columns, zip(*rows, strict=True), strict=False):
+                column += map(str.strip, cells_of)
+    except csv.Error:
+        return None
+    if not columns or any(
+        not heading and any(column) for heading, column in zip(found.headings, columns, strict=True)
+    ):
+        return None
+    return found, columns
 
 
 def _quote_fault(name: str, text: str, separator: str, lines: int, error: str) -> Fault:

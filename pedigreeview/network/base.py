@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from pedigreeview.book.book import Book
+from pedigreeview.book.records import Plant
 from pedigreeview.network.parentage import Parents
 from pedigreeview.network.text import decimal_text
 
@@ -119,12 +120,11 @@ def base_of(book: Book, parents: dict[str, Parents]) -> Base:
             if rate is not None:
                 rates[book.crop(seed)] = rate
     settings = book.settings
-    facts = book.settings.ploidy
     return Base(
         founders_as=settings.founders_as or "variety",
         variety_fixation=settings.variety_fixation,
         plant_fixation=settings.plant_fixation,
-        ploidy=facts if facts is not None else 2,
+        ploidy=book.founder_ploidy(Plant("")),
         double_reduction=book.double_reduction(),
         outcrossing=rates,
         founders=tuple(founders),

@@ -12,8 +12,12 @@ import numpy as np
 __all__ = [
     "by_traversal",
     "count_ancestors",
+    "generation_counts",
+    "halves_down",
+    "halves_up",
     "levels",
     "new_rows",
+    "parents_first",
     "sweep_down",
     "sweep_up",
 ]
@@ -33,6 +37,45 @@ def levels(starts, older):
                 top = found[older[at]]
         found[row] = top + 1
     return found
+
+
+@_jit
+def parents_first(first, second):
+    """Plants whose parents all come before them, in the order of `order.parents_first`."""
+    n = len(first)
+    starts = np.zeros(n + 1, np.int64)
+    waiting = np.zeros(n, np.int64)
+    for place in range(n):
+        for parent in (first[place], second[place]):
+            if parent >= 0:
+                starts[parent + 1] += 1
+                waiting[place] += 1
+    for place in range(n):
+        starts[place + 1] += starts[place]
+    progeny = np.empty(starts[n], np.int64)
+    filled = starts[:n].copy()
+    for place in range(n):
+        for parent in (first[place], second[place]):
+            if parent >= 0:
+                progeny[filled[parent]] = place
+                filled[parent] += 1
+    order = np.empty(n, np.int64)
+    size = 0
+    for place in range(n):
+        if waiting[place] == 0:
+            order[size] = place
+            size += 1
+    done = 0
+    while done < size:
+        parent = order[done]
+        done += 1
+        for at in range(starts[parent], starts[parent + 1]):
+            child = progeny[at]
+            waiting[child] -= 1
+            if waiting[child] == 0:
+                order[size] = child
+                size += 1
+    return order[:size]
 
 
 @_jit
@@ -73,6 +116,43 @@ def sweep_down(starts, older, weight, values):
             parent = older[at]
             for column in range(columns):
                 values[row, column] += w * values[parent, column]
+
+
+@_jit
+def generation_counts(order, first, second, step):
+    """Generation of every plant, −1 for those not in `order`."""
+    found = np.full(len(first), -1, np.int64)
+    for place in order:
+        eldest = 0
+        for parent in (first[place], second[place]):
+            if parent >= 0:
+                eldest = max(eldest, found[parent])
+        found[place] = eldest + step[place]
+    return found
+
+
+@_jit
+def halves_up(first, second, start, values):
+    """`sweep_up` of one column from row `start`, where each older row gives one half."""
+    for row in range(start, -1, -1):
+        half = 0.5 * values[row]
+        if half != 0.0:
+            if first[row] >= 0:
+                values[first[row]] += half
+            if second[row] >= 0:
+                values[second[row]] += half
+
+
+@_jit
+def halves_down(first, second, values):
+    """`sweep_down` of one column, where each older row gives one half."""
+    for row in range(len(values)):
+        total = 0.0
+        if first[row] >= 0:
+            total += values[first[row]]
+        if second[row] >= 0:
+            total += values[second[row]]
+        values[row] += 0.5 * total
 
 
 @_jit

@@ -24,6 +24,7 @@ __all__ = ["LARGEST_DENOMINATOR", "ExactCoefficients", "as_fraction", "short"]
 
 LARGEST_DENOMINATOR = 2**60
 _MOST_ANCESTORS = 400
+_MOST_SELFINGS = 100
 _DOUBLE_PLACES = 50
 
 
@@ -165,7 +166,7 @@ class ExactCoefficients:
                     default=0.0,
                 )
             case Origin.FATHER:
-                return max(2 * p.half + _places(share) for p, share, _ in odds)
+                return max((2 * p.half + _places(share) for p, share, _ in odds), default=0.0)
             case _:
                 return 0.0
 
@@ -179,6 +180,8 @@ class ExactCoefficients:
             index = ahead.pop()
             if index not in needed:
                 needed.add(index)
+                if self._row(index).selfings > _MOST_SELFINGS:
+                    return False
                 # What stands on a row with too many ancestors has too many itself.
                 if index in self._crowded or len(needed) > _MOST_ANCESTORS:
                     if len(asked) == 1:

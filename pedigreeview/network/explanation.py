@@ -8,6 +8,7 @@ coefficient, and the parts of a split to their term, exactly.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
@@ -16,12 +17,18 @@ from pedigreeview.network.arrays import PedigreeArrays
 from pedigreeview.network.exact import ExactCoefficients, as_fraction, short
 from pedigreeview.network.origins import UNKNOWN, Origin, Row, gamete_share
 from pedigreeview.network.text import fraction_text
-from pedigreeview.network.words import inbreeding_sentence, relatedness_sentence
+from pedigreeview.network.words import inbreeding_sentence
 
 if TYPE_CHECKING:
     from pedigreeview.network.pedigree import CommonAncestor, PedigreeNetwork
 
-__all__ = ["Explanation", "Term", "explain_coancestry", "explain_inbreeding"]
+__all__ = [
+    "Explanation",
+    "Term",
+    "explain_coancestry",
+    "explain_inbreeding",
+    "explain_progeny",
+]
 
 _COANCESTRY = (
     "θ(a, b) = Σ over common ancestors k of (weight of paths a…k…b first meeting in k) × θ(k, k)",
@@ -53,7 +60,7 @@ class Term:
 class Explanation:
     """A coefficient with everything that stands behind it.
 
-    what : 'coancestry' or 'inbreeding'
+    what : 'coancestry', 'inbreeding' or 'inbreeding of progeny'
     plants : the codes that were asked about, two or one
     words : one plain sentence for a person who knows no genetics
     terms : add up to the coefficient
@@ -106,17 +113,23 @@ class Explanation:
         }
 
 
-def explain_coancestry(net: PedigreeNetwork, a: str, b: str, most_paths: int) -> Explanation:
+def explain_coancestry(
+    net: PedigreeNetwork,
+    a: str,
+    b: str,
+    most_paths: int,
+    watch: Callable[[], None] | None = None,
+) -> Explanation:
     """Why θ of two plants is what it is."""
     value, exact = net.coancestry(a, b), net.coancestry_exact(a, b)
-    ancestors = tuple(net.common_ancestors(a, b, most_paths=most_paths))
+    ancestors = tuple(net.common_ancestors(a, b, most_paths=most_paths, watch=watch))
     formula, source = _COANCESTRY
     return Explanation(
         "coancestry",
         (a, b),
         value,
         exact,
-        relatedness_sentence(value),
+        net.relationship_words(a, b),
         (Term("where the two lines meet", value, exact, ancestors),),
         formula,
         source,
@@ -137,7 +150,9 @@ def explain_inbreeding(
     times `share`.
     """
     value, fraction = net.inbreeding(code), net.inbreeding_exact(code)
-    terms, formula, source = _Inbreeding(net.arrays, exact, split, row).explained()
+    terms, formula, source = _Inbreeding(
+        net.arrays, exact, split, net.arrays.row(row), row, exact.decimal_odds(row)
+    ).explained()
     return Explanation(
         "inbreeding",
         (code,),
@@ -151,19 +166,61 @@ def explain_inbreeding(
     )
 
 
+def explain_progeny(
+    net: PedigreeNetwork,
+    plants: tuple[str, str],
+    rows: tuple[int, int],
+    exact: ExactCoefficients,
+    split: Any,
+) -> Explanation | None:
+    """Why F of the progeny of two plants would be what it is; None where no rule gives it.
+
+    `split` as for `explain_inbreeding`.
+    """
+    value = net.progeny_inbreeding(*plants)
+    if value is None:
+        return None
+    seed, pollen = rows
+    ploidy = int(net.arrays.ploidy[seed])
+    progeny = Row(Origin.CROSS, seed, ((pollen, 1.0),), ploidy=ploidy)
+    if seed == pollen:
+        progeny = Row(Origin.SELF, seed, ploidy=ploidy)
+    decimal = exact.decimal_odds(seed) or exact.decimal_odds(pollen)
+    terms, formula, source = _Inbreeding(
+        net.arrays, exact, split, progeny, seed, decimal
+    ).explained()
+    return Explanation(
+        "inbreeding of progeny",
+        plants,
+        value,
+        net.progeny_inbreeding_exact(*plants),
+        inbreeding_sentence(value),
+        tuple(terms),
+        formula,
+        source,
+        net.base_sentence(),
+    )
+
+
 class _Inbreeding:
-    """The terms of F of one row, by its origin."""
+    """The terms of F of one row, by its origin; `like` is a row whose rules of inheritance hold."""
 
     def __init__(
-        self, arrays: PedigreeArrays, exact: ExactCoefficients, split: Any, row: int
+        self,
+        arrays: PedigreeArrays,
+        exact: ExactCoefficients,
+        split: Any,
+        row: Row,
+        like: int,
+        decimal: bool,
     ) -> None:
         self.arrays = arrays
         self.exact = exact
         self.split = split
-        self.index = row
-        self.row: Row = arrays.row(row)
-        self.rules = arrays.rules(row)
-        self.decimal = exact.decimal_odds(row)
+        self.index = like
+        self.row = row
+        self.rules = arrays.rules(like)
+        self.decimal = decimal
 
     def explained(self) -> tuple[list[Term], str, str]:
         row = self.row

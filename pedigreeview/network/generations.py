@@ -7,12 +7,18 @@ source + 1.  The names hold for descendants of exactly one first cross and are n
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from pedigreeview.network.parentage import Parents
+import numpy as np
 
-__all__ = ["generation_names", "generations"]
+from pedigreeview.network.parentage import Parents
+from pedigreeview.network.sweeps import COMPILED_FROM, IntArray
+
+__all__ = ["GenerationNames", "generation_counts", "generations"]
+
+# Raised in these ways a plant is of the generation of its source.
+SAME_GENERATION = ("seed_of", "cutting_of", "doubled_of")
 
 
 def generations(parents: dict[str, Parents], order: Iterable[str]) -> dict[str, int]:
@@ -22,12 +28,36 @@ def generations(parents: dict[str, Parents], order: Iterable[str]) -> dict[str, 
         origin = parents[code]
         if origin.raised == "founder":
             found[code] = 0
-        elif origin.raised in ("seed_of", "cutting_of", "doubled_of"):
+        elif origin.raised in SAME_GENERATION:
             found[code] = found[origin.source]
         else:
             eldest = max((found[parent] for parent in origin.codes), default=0)
             found[code] = 1 + eldest + origin.selfings
     return found
+
+
+def generation_counts(
+    order: IntArray, first: IntArray, second: IntArray, step: IntArray
+) -> IntArray:
+    """Generation of every plant given by place, −1 for those not in `order`.
+
+    Parameters
+    ----------
+    order : places, parents first
+    first, second : (n,) places of the two parents of each plant, −1 for none
+    step : (n,) what each adds to the largest generation of its parents
+    """
+    from pedigreeview.network import kernels
+
+    if len(first) >= COMPILED_FROM and kernels.available():
+        found: IntArray = kernels.compiled().generation_counts(order, first, second, step)
+        return found
+    counts = [-1] * len(first)
+    parents, adds = list(zip(first.tolist(), second.tolist(), strict=True)), step.tolist()
+    for place in order.tolist():
+        known = [counts[parent] for parent in parents[place] if parent >= 0]
+        counts[place] = adds[place] + max(known, default=0)
+    return np.array(counts, np.int64)
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,18 +88,33 @@ class _Line:
         return replace(self, filial=self.filial + generations_on)
 
 
-def generation_names(parents: dict[str, Parents], order: Iterable[str]) -> dict[str, str | None]:
-    """The trade's name of each plant's generation; None where no name fits."""
-    lines: dict[str, _Line | None] = {}
-    for code in order:
-        lines[code] = _line(code, parents[code], lines)
-    return {code: line.name if line else None for code, line in lines.items()}
+class GenerationNames:
+    """The trade's name of each plant's generation, found as it is asked for."""
+
+    def __init__(self, parents: Mapping[str, Parents]) -> None:
+        self._parents = parents
+        self._lines: dict[str, _Line | None] = {}
+
+    def name(self, code: str) -> str | None:
+        """The name, or None where none fits; the plant is not tied up in a loop."""
+        lines, ahead = self._lines, [code]
+        while ahead:
+            at = ahead[-1]
+            behind = () if at in lines else self._parents[at].codes
+            before = [parent for parent in behind if parent not in lines]
+            ahead += before
+            if not before:
+                ahead.pop()
+                if at not in lines:
+                    lines[at] = _line(at, self._parents[at], lines)
+        line = lines[code]
+        return line.name if line else None
 
 
 def _line(code: str, origin: Parents, lines: dict[str, _Line | None]) -> _Line | None:
     if origin.raised == "founder":
         return _Line("founder", code)
-    if origin.raised in ("seed_of", "cutting_of", "doubled_of"):
+    if origin.raised in SAME_GENERATION:
         return lines[origin.source]
     if origin.raised == "sibbed_in":
         source = lines[origin.source]

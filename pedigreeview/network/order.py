@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections import deque
 
 import networkx as nx
+import numpy as np
 
 from pedigreeview.network.parentage import Parents
+from pedigreeview.network.sweeps import COMPILED_FROM, IntArray
 
-__all__ = ["downstream", "parents_first", "shortest_cycles"]
+__all__ = ["downstream", "parents_first", "places_parents_first", "shortest_cycles"]
 
 
 def parents_first(parents: dict[str, Parents]) -> tuple[list[str], list[str]]:
@@ -36,6 +38,38 @@ def parents_first(parents: dict[str, Parents]) -> tuple[list[str], list[str]]:
                 ready.append(child)
     placed = set(ordered)
     return ordered, [code for code in parents if code not in placed]
+
+
+def places_parents_first(first: IntArray, second: IntArray) -> tuple[IntArray, IntArray]:
+    """The order of `parents_first` for plants given by place.
+
+    Parameters
+    ----------
+    first, second : (n,) places of the two distinct parents of each plant, −1 for none
+    """
+    from pedigreeview.network import kernels
+
+    count = len(first)
+    if count >= COMPILED_FROM and kernels.available():
+        order = kernels.compiled().parents_first(first, second)
+    else:
+        children = np.concatenate((np.flatnonzero(first >= 0), np.flatnonzero(second >= 0)))
+        of_parent = np.concatenate((first[first >= 0], second[second >= 0]))
+        waiting = (first >= 0).astype(np.int64) + (second >= 0)
+        progeny = children[np.lexsort((children, of_parent))].tolist()
+        starts = np.zeros(count + 1, np.int64)
+        np.cumsum(np.bincount(of_parent, minlength=count), out=starts[1:])
+        begins, left = starts.tolist(), waiting.tolist()
+        ready = np.flatnonzero(waiting == 0).tolist()
+        for place in ready:
+            for child in progeny[begins[place] : begins[place + 1]]:
+                left[child] -= 1
+                if left[child] == 0:
+                    ready.append(child)
+        order = np.array(ready, np.int64)
+    tied = np.ones(count, bool)
+    tied[order] = False
+    return order, np.flatnonzero(tied)
 
 
 def downstream(parents: dict[str, Parents], sources: set[str]) -> set[str]:

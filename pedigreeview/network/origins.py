@@ -12,6 +12,8 @@ from enum import IntEnum
 from fractions import Fraction
 from typing import Any
 
+import numpy as np
+
 __all__ = ["UNKNOWN", "Origin", "Row", "Rules", "gamete_share"]
 
 UNKNOWN = -1
@@ -113,9 +115,15 @@ class Rules:
         return within * gametes + (1 - within) * between
 
     def selfed(self, inbreeding: Any, times: int = 1) -> Any:
-        """F after selfings: each time c · γ(F) + (1 − c) · θ(s, s)."""
+        """F after selfings: each time c · γ(F) + (1 − c) · θ(s, s).
+
+        Floats come to rest after some hundred selfings, and no more are worked out then.
+        """
         for _ in range(times):
-            inbreeding = self.cross(inbreeding, inbreeding, self.itself(inbreeding))
+            after = self.cross(inbreeding, inbreeding, self.itself(inbreeding))
+            if self.number is float and np.array_equal(after, inbreeding):
+                break
+            inbreeding = after
         return inbreeding
 
     def doubled(self, inbreeding: Any) -> Any:

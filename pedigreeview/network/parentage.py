@@ -7,12 +7,13 @@ for plants that came from one other plant or pool.
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import SELF, Cross, ParentFinding, Plant, PollenCandidate
 
-__all__ = ["Parents", "cross_parents", "is_selfing", "is_uncertain", "parents_by_plant"]
+__all__ = ["Parents", "certain_pollen", "cross_parents", "is_selfing", "parents_by_plant"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,20 +60,29 @@ class Parents:
         return self.seed_parent != "" and self.pollen_parent == self.seed_parent
 
 
-def is_selfing(cross: Cross) -> bool:
-    """Whether the cross is meant as a selfing: the same plant on both sides."""
+def certain_pollen(cross: Cross, candidates: Sequence[PollenCandidate]) -> str:
+    """Code of the pollen parent where it is one certain plant, else ''."""
+    if candidates:
+        only = candidates[0]
+        certain = len(candidates) == 1 and only.odds == 1
+        return _resolved(only.candidate, cross.seed_parent) if certain else ""
     if cross.intended == "selfing":
-        return True
-    return cross.seed_parent != "" and cross.seed_parent == cross.pollen_parent
+        return cross.seed_parent or cross.pollen_parent
+    return cross.pollen_parent
 
 
-def is_uncertain(cross: Cross, candidates: list[PollenCandidate]) -> bool:
-    """Whether the pollen parent of the cross is anything but one certain plant."""
-    return bool(candidates) or not (cross.pollen_parent or is_selfing(cross))
+def is_selfing(cross: Cross, candidates: Sequence[PollenCandidate] = ()) -> bool:
+    """Whether the same plant certainly stands on both sides of the cross."""
+    pollen = certain_pollen(cross, candidates)
+    return (
+        pollen != ""
+        and pollen == (cross.seed_parent or pollen)
+        and (cross.intended == "selfing" or cross.seed_parent != "")
+    )
 
 
 def cross_parents(
-    book: Book, cross: Cross, candidates: list[PollenCandidate]
+    book: Book, cross: Cross, candidates: Sequence[PollenCandidate]
 ) -> tuple[tuple[tuple[str, float], ...], bool, bool]:
     """Candidates, one or each, and whether an outcrossing rate was used, for one cross.
 
@@ -85,8 +95,10 @@ def cross_parents(
     seed = cross.seed_parent
     if candidates:
         pollen = _merged((_resolved(item.candidate, seed), item.odds) for item in candidates)
-        with_self = any(item.candidate in (SELF, seed) for item in candidates)
-        return pollen, _each(cross, with_self), False
+        usual = cross.intended == "open" or any(
+            item.candidate in (SELF, seed) for item in candidates
+        )
+        return pollen, _each(cross, usual), False
     if is_selfing(cross):
         parent = seed or cross.pollen_parent
         pool = parent in book.plants and book.is_pool(book.plants[parent])
@@ -150,9 +162,9 @@ def _each(cross: Cross, usual: bool) -> bool:
     return usual if not cross.drawn else cross.drawn == "each"
 
 
-def _merged(pairs: object) -> tuple[tuple[str, float], ...]:
+def _merged(pairs: Iterable[tuple[str, float]]) -> tuple[tuple[str, float], ...]:
     odds: dict[str, float] = {}
-    for code, share in pairs:  # type: ignore[attr-defined]
+    for code, share in pairs:
         if code and share > 0:
             odds[code] = odds.get(code, 0.0) + share
     return tuple(odds.items())

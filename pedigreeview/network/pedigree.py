@@ -23,10 +23,13 @@ from pedigreeview.network.explanation import (
     Explanation,
     explain_coancestry,
     explain_inbreeding,
+    explain_progeny,
 )
 from pedigreeview.network.order import downstream
 from pedigreeview.network.relatives import Relatives, UnknownPlantFault, own_ancestor
-from pedigreeview.network.rows import CompiledRows, compile_rows, ploidies
+from pedigreeview.network.rows import CompiledRows, RowOfPlant, compile_rows, cross_ploidy, ploidies
+from pedigreeview.network.statistics import Statistics
+from pedigreeview.network.sweeps import IntArray
 from pedigreeview.network.words import inbreeding_sentence, relatedness_sentence
 
 __all__ = [
@@ -92,7 +95,7 @@ class CommonAncestor:
         }
 
 
-class PedigreeNetwork(Relatives):
+class PedigreeNetwork(Statistics, Relatives):
     """Plants and crosses as a graph, with structure and coefficients.
 
     Made by `from_records`.  Coefficients of plants that depend on records that cannot be right are
@@ -123,6 +126,9 @@ class PedigreeNetwork(Relatives):
 
     @cached_property
     def _compiled(self) -> tuple[CompiledRows, PedigreeArrays, dict[str, str], list[Problem]]:
+        from_columns = self._compiled_columns()
+        if from_columns is not None:
+            return from_columns
         withheld = dict.fromkeys(self._tied, "own_ancestor")
         ploidy, problems = ploidies(self.book, self._parents, self._ordered)
         for problem in problems:
@@ -132,7 +138,7 @@ class PedigreeNetwork(Relatives):
             order = [code for code in self._ordered if code not in withheld]
             compiled = compile_rows(self.book, self._parents, ploidy, order)
             arrays = PedigreeArrays.from_rows(
-                compiled.rows, self.book.settings.double_reduction, self._progress
+                compiled.rows, self.book.double_reduction(), self._progress
             )
             try:
                 arrays.inbreeding()
@@ -143,6 +149,23 @@ class PedigreeNetwork(Relatives):
                     withheld.setdefault(below, "fixation_too_low")
             else:
                 return compiled, arrays, withheld, problems
+
+    def _compiled_columns(
+        self,
+    ) -> tuple[CompiledRows, PedigreeArrays, dict[str, str], list[Problem]] | None:
+        """The same for a large book without a problem that is kept as columns, else None."""
+        made = self._columns.compiled() if self._columns is not None else None
+        if made is None:
+            return None
+        compiled, fields = made
+        arrays = PedigreeArrays(
+            **fields, double_reduction=self.book.double_reduction(), tick=self._progress
+        )
+        try:
+            arrays.inbreeding()
+        except FixationTooLow:
+            return None
+        return compiled, arrays, {}, []
 
     @property
     def withheld(self) -> dict[str, str]:
@@ -160,25 +183,17 @@ class PedigreeNetwork(Relatives):
         return [*looped, *check_records(self.book), *self._compiled[3], *self._cross_ploidy()]
 
     def _cross_ploidy(self) -> list[Problem]:
-        """Crosses without progeny whose parents differ in ploidy."""
+        """Crosses without progeny whose parents differ in ploidy, or have an odd one."""
+        if isinstance(self._compiled[0].of_plant, RowOfPlant):
+            # Made from columns: all plants are of one even ploidy.
+            return []
         ploidy, _ = ploidies(self.book, self._parents, self._ordered)
-        found = []
-        for code, cross in self.book.crosses.items():
-            sides = (cross.seed_parent, cross.pollen_parent)
-            if self._of_cross[code] or not all(side in ploidy for side in sides):
-                continue
-            if ploidy[sides[0]] != ploidy[sides[1]]:
-                found.append(
-                    Problem(
-                        "ploidy_differs",
-                        "warning",
-                        sides,
-                        f"Cross {code} joins {sides[0]} ({ploidy[sides[0]]}x) and {sides[1]} "
-                        f"({ploidy[sides[1]]}x), which differ in ploidy.",
-                        "Expect few seeds or none; correct the ploidy if it is wrong.",
-                    )
-                )
-        return found
+        return [
+            problem
+            for code, cross in self.book.crosses.items()
+            if not self._of_cross[code]
+            for problem in cross_ploidy(self.book, cross, self._candidates.get(code, ()), ploidy)
+        ]
 
     def _row(self, code: str) -> int:
         self._known(code)
@@ -186,6 +201,9 @@ class PedigreeNetwork(Relatives):
         if code in withheld:
             raise WithheldFault(code, withheld[code])
         return compiled.of_plant[code]
+
+    def _label(self, row: int) -> str:
+        return self._compiled[0].label[row]
 
     # Coefficients -------------------------------------------------------------------------------
 
@@ -233,11 +251,18 @@ class PedigreeNetwork(Relatives):
     def coancestry_with(self, code: str) -> FloatArray:
         """Coancestry of one plant with every plant of `codes`: (n,) float64, NaN where withheld."""
         column = self._column(self._row(code))
-        of_plant = self._compiled[0].of_plant
-        rows = np.array([of_plant.get(other, -1) for other in self.codes], dtype=np.int64)
+        rows = self._row_of_codes
         found = np.full(len(rows), np.nan)
         found[rows >= 0] = column[rows[rows >= 0]]
         return found
+
+    @cached_property
+    def _row_of_codes(self) -> IntArray:
+        """(n,) row of every plant of `codes`, −1 where withheld."""
+        of_plant = self._compiled[0].of_plant
+        if isinstance(of_plant, RowOfPlant):
+            return of_plant.rows
+        return np.array([of_plant.get(code, -1) for code in self.codes], dtype=np.int64)
 
     def numerator_relationship(self, a: str, b: str) -> float | None:
         """2θ at ploidy 2, else None."""
@@ -266,6 +291,24 @@ class PedigreeNetwork(Relatives):
         if row_a == row_b:
             return self.arrays.self_inbreeding(row_a)
         return self.arrays.cross_inbreeding(row_a, row_b, self.coancestry(a, b))
+
+    def progeny_inbreeding_exact(self, a: str, b: str) -> Fraction | None:
+        """F of the progeny of a and b as a fraction.
+
+        None where `progeny_inbreeding` is None, with decimal odds behind it, or with a denominator
+        past 2**60.
+        """
+        if self.progeny_inbreeding(a, b) is None:
+            return None
+        row_a, row_b = self._row(a), self._row(b)
+        rules = self._exact.rules(row_a)
+        of_a, of_b = self._exact.inbreeding(row_a), self._exact.inbreeding(row_b)
+        if row_a == row_b:
+            return None if of_a is None else short(rules.selfed(of_a))
+        between = self.coancestry_exact(a, b)
+        if of_a is None or of_b is None or between is None:
+            return None
+        return short(rules.cross(of_a, of_b, between))
 
     def founder_shares(self, code: str) -> dict[str, float]:
         """Expected share of each founder in a plant, largest first; none that has no share.
@@ -317,17 +360,40 @@ class PedigreeNetwork(Relatives):
         """
         return self._split(self._row(a), self._row(b), most_paths=most_paths, watch=watch)
 
-    def explain(self, a: str, b: str | None = None, *, most_paths: int = 100) -> Explanation:
+    def explain(
+        self,
+        a: str,
+        b: str | None = None,
+        *,
+        most_paths: int = 100,
+        watch: Callable[[], None] | None = None,
+    ) -> Explanation:
         """Why the coancestry of two plants, or the inbreeding of one, is what it is.
 
         Terms that add up to the coefficient, each split over common ancestors and paths, with the
         formula, its source and the base; `most_paths` paths are listed for each ancestor.
+        `watch` is called now and then and may raise `Cancelled`.
         """
         if b is not None:
-            return explain_coancestry(self, a, b, most_paths)
-        return explain_inbreeding(
-            self, a, self._row(a), self._exact, partial(self._split, most_paths=most_paths)
-        )
+            return explain_coancestry(self, a, b, most_paths, watch)
+        split = partial(self._split, most_paths=most_paths, watch=watch)
+        return explain_inbreeding(self, a, self._row(a), self._exact, split)
+
+    def explain_progeny(
+        self,
+        a: str,
+        b: str,
+        *,
+        most_paths: int = 100,
+        watch: Callable[[], None] | None = None,
+    ) -> Explanation | None:
+        """Why F of the progeny of a and b would be what `progeny_inbreeding` gives, else None.
+
+        In the manner of `explain`; paths run from a to b.
+        """
+        split = partial(self._split, most_paths=most_paths, watch=watch)
+        rows = (self._row(a), self._row(b))
+        return explain_progeny(self, (a, b), rows, self._exact, split)
 
     def _split(
         self,
@@ -355,6 +421,8 @@ class PedigreeNetwork(Relatives):
         in_doubles = self._exact.exact_in_doubles(row_a, row_b)
         merged: dict[str, list[CommonAncestor]] = {}
         for place, (meeting, (own, own_exact)) in enumerate(whole):
+            if watch is not None:
+                watch()
             # Paths are listed to the ancestors that matter; the others are counted.
             most = most_paths if place < _MOST_LISTED else 0
             paths = tuple(
@@ -402,13 +470,15 @@ class PedigreeNetwork(Relatives):
 
     def relationship_words(self, a: str, b: str) -> str:
         """One plain sentence about how related two plants are."""
-        return relatedness_sentence(self.coancestry(a, b))
+        ploidy = min(self.ploidy(a), self.ploidy(b))
+        return relatedness_sentence(self.coancestry(a, b), ploidy)
 
     # The base -----------------------------------------------------------------------------------
 
     @cached_property
     def _base(self) -> Base:
-        return base_of(self.book, self._parents)
+        columns = self._columns
+        return base_of(self.book, self._parents if columns is None else columns.with_base)
 
     def base(self) -> dict[str, Any]:
         """What the coefficients rest on: founder settings, every founder and what was assumed."""

@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from pedigreeview.book.book import Book
-from pedigreeview.network.parentage import Parents, is_selfing, is_uncertain
+from pedigreeview.network.parentage import Parents, certain_pollen
 
 __all__ = ["ReciprocalPair", "reciprocal_pairs"]
 
@@ -35,13 +35,9 @@ def reciprocal_pairs(book: Book, parents: dict[str, Parents]) -> list[Reciprocal
     candidates = book.candidates()
     sided: dict[str, tuple[str, str]] = {}
     for code, cross in book.crosses.items():
-        if is_selfing(cross) or is_uncertain(cross, candidates.get(code, [])):
-            continue
-        if cross.seed_parent and cross.direction_known:
-            sided[code] = (
-                _genotype(cross.seed_parent, parents),
-                _genotype(cross.pollen_parent, parents),
-            )
+        pollen = certain_pollen(cross, candidates.get(code, ()))
+        if pollen and cross.seed_parent and cross.direction_known:
+            sided[code] = (_genotype(cross.seed_parent, parents), _genotype(pollen, parents))
     by_plant = _paired("plant", sided)
     taken = {code for pair in by_plant for side in pair.crosses for code in side}
     of_variety: dict[str, tuple[str, str]] = {}

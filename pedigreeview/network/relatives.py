@@ -9,11 +9,14 @@ from functools import cached_property
 import networkx as nx
 
 from pedigreeview.book.book import Book
+from pedigreeview.book.columns import columns_of
 from pedigreeview.book.faults import Fault
+from pedigreeview.book.memory import uncollected
 from pedigreeview.book.problems import Problem
 from pedigreeview.book.records import PollenCandidate
-from pedigreeview.network.generations import generation_names, generations
+from pedigreeview.network.generations import GenerationNames, generations
 from pedigreeview.network.order import parents_first, shortest_cycles
+from pedigreeview.network.parent_columns import ParentColumns
 from pedigreeview.network.parentage import Parents, is_selfing, parents_by_plant
 from pedigreeview.network.reciprocals import ReciprocalPair, reciprocal_pairs
 
@@ -39,8 +42,17 @@ class Relatives:
 
     def __init__(self, book: Book) -> None:
         self.book = book
-        self._parents = parents_by_plant(book)
-        self._ordered, self._tied = parents_first(self._parents)
+        self._parents: dict[str, Parents]
+        self._columns: ParentColumns | None = None
+        columns = columns_of(book)
+        if columns is not None:
+            self._columns = ParentColumns(book, columns)
+            self._parents = self._columns.parents
+            self._ordered, self._tied = self._columns.ordered, self._columns.tied
+        else:
+            with uncollected():
+                self._parents = parents_by_plant(book)
+                self._ordered, self._tied = parents_first(self._parents)
 
     @cached_property
     def _candidates(self) -> dict[str, list[PollenCandidate]]:
@@ -72,9 +84,11 @@ class Relatives:
         """Distinct parents, candidates and source of a plant, the seed parent's side first."""
         return self.parents(code).codes
 
-    @property
+    @cached_property
     def founders(self) -> tuple[str, ...]:
         """Plants that come from no other plant of the book, in the book's order."""
+        if self._columns is not None:
+            return self._columns.founders
         return tuple(c for c, origin in self._parents.items() if origin.raised == "founder")
 
     @cached_property
@@ -87,7 +101,12 @@ class Relatives:
 
     def progeny(self, code: str) -> tuple[str, ...]:
         """Direct progeny of a plant, whatever the origin, in the book's order."""
-        return self._progeny.get(self._known(code), ())
+        return self._children(self._known(code))
+
+    def _children(self, code: str) -> tuple[str, ...]:
+        if self._columns is not None:
+            return self._columns.progeny(code)
+        return self._progeny.get(code, ())
 
     @cached_property
     def _of_cross(self) -> dict[str, tuple[str, ...]]:
@@ -99,6 +118,8 @@ class Relatives:
 
     def progeny_of_cross(self, cross: str) -> tuple[str, ...]:
         """Plants raised from a cross."""
+        if self._columns is not None:
+            return self._columns.progeny_of_cross(cross)
         return self._of_cross[cross]
 
     @cached_property
@@ -144,7 +165,7 @@ class Relatives:
     def sibs(self, code: str) -> tuple[str, ...]:
         """The other plants of the same cross."""
         cross = self.parents(code).cross
-        return tuple(c for c in self._of_cross[cross] if c != code) if cross else ()
+        return tuple(c for c in self.progeny_of_cross(cross) if c != code) if cross else ()
 
     def ancestors(self, code: str) -> set[str]:
         """All plants that a plant descends from, candidates for pollen parent included.
@@ -155,7 +176,7 @@ class Relatives:
 
     def descendants(self, code: str) -> set[str]:
         """All plants that descend from a plant."""
-        return self._reached(self.progeny(code), lambda c: self._progeny.get(c, ()))
+        return self._reached(self.progeny(code), self._children)
 
     @staticmethod
     def _reached(start: Iterable[str], step: Callable[[str], Iterable[str]]) -> set[str]:
@@ -220,16 +241,23 @@ class Relatives:
         return generations(self._parents, self._ordered)
 
     @cached_property
-    def _generation_names(self) -> dict[str, str | None]:
-        return generation_names(self._parents, self._ordered)
+    def _generation_names(self) -> GenerationNames:
+        return GenerationNames(self._parents)
+
+    @cached_property
+    def _in_loops(self) -> frozenset[str]:
+        return frozenset(self._tied)
 
     def generation(self, code: str) -> int | None:
         """Generation of a plant, founders 0; None for a plant tied up in a loop."""
-        return self._generations.get(self._known(code))
+        self._known(code)
+        if self._columns is not None:
+            return self._columns.generation(code)
+        return self._generations.get(code)
 
     def generation_name(self, code: str) -> str | None:
         """The trade's name of the generation (F2, BC1F1, S1), or None where none fits."""
-        return self._generation_names.get(self._known(code))
+        return None if self._known(code) in self._in_loops else self._generation_names.name(code)
 
     def cytoplasm(self, code: str) -> str | None:
         """Founder at the end of the seed-parent line, or None where the line ends in an unknown."""
@@ -255,7 +283,8 @@ class Relatives:
 
     def selfings(self) -> list[str]:
         """Codes of the crosses that are selfings, in the book's order."""
-        return [code for code, cross in self.book.crosses.items() if is_selfing(cross)]
+        held = self._candidates
+        return [c for c, cross in self.book.crosses.items() if is_selfing(cross, held.get(c, ()))]
 
     @cached_property
     def _pairs(self) -> list[ReciprocalPair]:

@@ -7,30 +7,69 @@ parent is uncertain.  Such a row shows itself to a person under `label`.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from pedigreeview.book.book import Book
+from pedigreeview.book.memory import uncollected
 from pedigreeview.book.problems import Problem
+from pedigreeview.book.records import Cross, PollenCandidate
 from pedigreeview.network.origins import UNKNOWN, Origin, Row
-from pedigreeview.network.parentage import Parents
+from pedigreeview.network.parentage import Parents, cross_parents
+from pedigreeview.network.sweeps import IntArray
 
-__all__ = ["CompiledRows", "compile_rows", "ploidies"]
+__all__ = ["BY_SOURCE", "CompiledRows", "RowOfPlant", "compile_rows", "ploidies"]
 
-_BY_SOURCE = {
+BY_SOURCE = {
     "seed_of": Origin.MEMBER,
     "sibbed_in": Origin.SIB,
     "cutting_of": Origin.CLONE,
     "doubled_haploid_of": Origin.HAPLOID,
     "doubled_of": Origin.DOUBLED,
 }
+"""Origin of a row by the word for how its plant was raised from a source."""
+
+
+class RowOfPlant(Mapping[str, int]):
+    """The row of each plant of a large book, by its place in the book.
+
+    Parameters
+    ----------
+    places : place of each plant in the book
+    row_of : (n,) row of each, in the book's order
+    rows : (n,) the same in the order of the rows
+    order : codes in the order of the rows
+    """
+
+    def __init__(
+        self, places: dict[str, int], row_of: IntArray, rows: IntArray, order: list[str]
+    ) -> None:
+        self.rows = rows
+        self._places = places
+        self._row_of = row_of
+        self._order = order
+        self._added: dict[str, int] = {}
+
+    def __getitem__(self, code: str) -> int:
+        place = self._places.get(code)
+        return self._added[code] if place is None else int(self._row_of[place])
+
+    def __setitem__(self, code: str, row: int) -> None:
+        self._added[code] = row
+
+    def __iter__(self) -> Iterator[str]:
+        yield from self._order
+        yield from self._added
+
+    def __len__(self) -> int:
+        return len(self._order) + len(self._added)
 
 
 @dataclass(slots=True)
 class CompiledRows:
     """The rows of a book.
 
-    rows : parents before progeny
+    rows : parents before progeny; none where the arrays were made from columns
     of_plant : row of each plant that has one
     label : what a person sees for each row: the code of its plant or pool, or the words for an
         unseen father
@@ -38,7 +77,7 @@ class CompiledRows:
     """
 
     rows: list[Row] = field(default_factory=list)
-    of_plant: dict[str, int] = field(default_factory=dict)
+    of_plant: dict[str, int] | RowOfPlant = field(default_factory=dict)
     label: list[str] = field(default_factory=list)
     hidden: list[str] = field(default_factory=list)
 
@@ -47,7 +86,7 @@ class CompiledRows:
         self.rows.append(row)
         self.label.append(label)
         self.hidden.append(hidden)
-        return len(self.rows) - 1
+        return len(self.label) - 1
 
 
 def ploidies(
@@ -114,6 +153,40 @@ def ploidies(
     return found, problems
 
 
+def cross_ploidy(
+    book: Book, cross: Cross, candidates: Sequence[PollenCandidate], ploidy: dict[str, int]
+) -> list[Problem]:
+    """What the ploidy of its parents speaks against a cross that has no progeny yet."""
+    pollen, _, _ = cross_parents(book, cross, candidates)
+    sides = tuple(dict.fromkeys(c for c in (cross.seed_parent, *(c for c, _ in pollen)) if c))
+    if not sides or not all(side in ploidy for side in sides):
+        return []
+    sets = {ploidy[side] for side in sides}
+    if len(sets) > 1:
+        said = " and ".join(f"{side} ({ploidy[side]}x)" for side in sides)
+        return [
+            Problem(
+                "ploidy_differs",
+                "warning",
+                sides,
+                f"Cross {cross.cross} joins {said}, which differ in ploidy.",
+                "Expect few seeds or none; correct the ploidy if it is wrong.",
+            )
+        ]
+    if sets.pop() % 2 == 0:
+        return []
+    return [
+        Problem(
+            "ploidy_odd",
+            "warning",
+            sides,
+            f"Cross {cross.cross} is made with {', '.join(sides)} of odd ploidy "
+            f"({ploidy[sides[0]]}x).",
+            "Expect few seeds or none; correct the ploidy if it is wrong.",
+        )
+    ]
+
+
 class _Compiler:
     def __init__(
         self,
@@ -145,7 +218,7 @@ class _Compiler:
 
     def _raised(self, code: str, origin: Parents) -> Row:
         if origin.raised != "cross":
-            return Row(_BY_SOURCE[origin.raised], self.out.of_plant[origin.source])
+            return Row(BY_SOURCE[origin.raised], self.out.of_plant[origin.source])
         each, cross = origin.each, origin.cross
         seed = self._parent(cross, "seed", origin.seed_parent, each)
         if origin.selfed:
@@ -159,9 +232,9 @@ class _Compiler:
             itself = candidate == origin.seed_parent
             parent = seed if itself else self._parent(cross, "pollen", candidate, each)
             options.append((parent, odds))
-        if each or not options:
+        if each or (origin.finding and not options):
             return Row(Origin.CROSS, seed, tuple(options))
-        father = self._father(code if origin.finding else "", cross, tuple(options))
+        father = self._father(code if origin.finding else "", cross, tuple(options), code)
         return Row(Origin.CROSS, seed, ((father, 1.0),))
 
     def _parent(self, cross: str, side: str, code: str, each: bool) -> int:
@@ -179,10 +252,13 @@ class _Compiler:
             self.unrecorded[key] = self.out.add(member, code, "member")
         return self.unrecorded[key]
 
-    def _father(self, plant: str, cross: str, options: tuple[tuple[int, float], ...]) -> int:
+    def _father(
+        self, plant: str, cross: str, options: tuple[tuple[int, float], ...], of: str
+    ) -> int:
+        """The one unseen pollen parent of a cross; without candidates nobody knows who."""
         key = ("father", cross, plant)
         if key not in self.unrecorded:
-            ploidy = self.out.rows[options[0][0]].ploidy
+            ploidy = self.ploidy[of]
             row = Row(Origin.FATHER, pollen=options, ploidy=ploidy)
             label = f"(pollen parent of {plant or cross})"
             self.unrecorded[key] = self.out.add(row, label, "father")
@@ -195,6 +271,7 @@ def compile_rows(
     """The rows of the plants in `order` (parents first; every one with a ploidy)."""
     compiled = CompiledRows()
     compiler = _Compiler(book, parents, ploidy, compiled)
-    for code in order:
-        compiler.plant(code)
+    with uncollected():
+        for code in order:
+            compiler.plant(code)
     return compiled

@@ -8,8 +8,8 @@ from pedigreeview.network.sweeps import FloatArray, IntArray, Weights
 
 __all__ = ["ancestors_of", "coancestry_between", "narrowed"]
 
-_COLUMN_MEMORY = 64 * 2**20
-"""Bytes of working columns at a time."""
+_COLUMN_MEMORY = 4 * 2**20
+"""Bytes of working columns at a time: few enough to stay near the processor."""
 
 
 def ancestors_of(weights: Weights, rows: IntArray) -> IntArray:
@@ -34,7 +34,7 @@ def narrowed(weights: Weights, rows: IntArray) -> Weights:
     starts = np.zeros(len(rows) + 1, np.int64)
     np.cumsum(counts, out=starts[1:])
     at = np.repeat(weights.starts[rows] - starts[:-1], counts) + np.arange(starts[-1])
-    return Weights(starts, place[weights.older[at]], weights.weight[at])
+    return Weights(starts, place[weights.older[at]], weights.weight[at], weights.compiled)
 
 
 def coancestry_between(

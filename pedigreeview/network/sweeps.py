@@ -29,19 +29,29 @@ class Weights:
     starts : (n + 1,) where the weights of each row begin
     older : the older row of each weight
     weight : the weights; a pair may stand twice and then adds up
+    compiled : whether sweeps run compiled; None: where there are rows enough
     """
 
-    def __init__(self, starts: IntArray, older: IntArray, weight: FloatArray) -> None:
+    def __init__(
+        self,
+        starts: IntArray,
+        older: IntArray,
+        weight: FloatArray,
+        compiled: bool | None = None,
+    ) -> None:
         self.starts = starts
         self.older = older
         self.weight = weight
+        self._compiled = compiled
 
     def __len__(self) -> int:
         return len(self.starts) - 1
 
     @property
     def compiled(self) -> bool:
-        """Whether sweeps over this many rows run compiled."""
+        """Whether sweeps over these rows run compiled."""
+        if self._compiled is not None:
+            return self._compiled
         from pedigreeview.network import kernels
 
         return len(self) >= COMPILED_FROM and kernels.available()
@@ -75,6 +85,26 @@ class Weights:
             for part in (order[a:b] for a, b in pairwise(cuts))
         ]
 
+    @cached_property
+    def _halves(self) -> tuple[NDArray[np.int32], NDArray[np.int32]] | None:
+        """The two older rows of every row, −1 for none, where each gives it one half.
+
+        Where one older row gives all, it stands twice.  None where other weights occur.
+        """
+        counts = np.diff(self.starts)
+        if counts.max(initial=0) > 2:
+            return None
+        first = np.full(len(self), -1, np.int32)
+        second = np.full(len(self), -1, np.int32)
+        one, two = np.flatnonzero(counts > 0), np.flatnonzero(counts == 2)
+        at_one, at_two = self.starts[one], self.starts[two] + 1
+        first[one], second[two] = self.older[at_one], self.older[at_two]
+        weight = self.weight[at_one]
+        whole = (weight == 1.0) & (counts[one] == 1)
+        second[one[whole]] = first[one[whole]]
+        halves = (weight == 0.5).sum() + whole.sum() == len(one)
+        return (first, second) if halves and (self.weight[at_two] == 0.5).all() else None
+
     def shares(self, rows: IntArray) -> FloatArray:
         """T of the asked rows: (n, k), column j the share of rows[j] that comes from every row."""
         found = np.zeros((len(self), len(rows)))
@@ -82,7 +112,11 @@ class Weights:
         if self.compiled:
             from pedigreeview.network import kernels
 
-            kernels.compiled().sweep_up(self.starts, self.older, self.weight, found)
+            halves = self._halves if len(rows) == 1 else None
+            if halves is not None:
+                kernels.compiled().halves_up(*halves, int(rows[0]), found[:, 0])
+            else:
+                kernels.compiled().sweep_up(self.starts, self.older, self.weight, found)
             return found
         for row, older, weight in reversed(self._by_level):
             np.add.at(found, older, weight[:, None] * found[row])
@@ -96,7 +130,11 @@ class Weights:
         if self.compiled:
             from pedigreeview.network import kernels
 
-            kernels.compiled().sweep_down(self.starts, self.older, self.weight, values)
+            halves = self._halves if values.shape[1] == 1 else None
+            if halves is not None:
+                kernels.compiled().halves_down(*halves, values[:, 0])
+            else:
+                kernels.compiled().sweep_down(self.starts, self.older, self.weight, values)
             return values
         for row, older, weight in self._by_level:
             np.add.at(values, row, weight[:, None] * values[older])

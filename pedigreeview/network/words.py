@@ -6,31 +6,38 @@ from bisect import bisect_left
 
 __all__ = ["inbreeding_sentence", "relatedness_sentence"]
 
-# Coancestry of familiar relatives among unrelated plants that are not inbred: the definitions of
-# any handbook (parent and child 1/4, full sibs 1/4, half sibs 1/8, first cousins 1/16).
+# Coancestry of familiar diploid relatives among unrelated plants that are not inbred: the
+# definitions of any handbook (parent and child 1/4, full sibs 1/4, half sibs 1/8, first cousins
+# 1/16).  With P sets of chromosomes a plant that is not inbred has 1/P with itself, so all of these
+# are 2/P of that; plants that breed true are alike whatever their ploidy.
 _LANDMARKS: tuple[tuple[float, str], ...] = (
     (1 / 64, "second cousins of unrelated plants"),
     (1 / 32, "half first cousins of unrelated plants"),
     (1 / 16, "first cousins of unrelated plants"),
     (1 / 8, "half sibs of unrelated plants"),
     (1 / 4, "full sibs, or parent and child, of unrelated plants"),
-    (1 / 2, "a plant and itself where it is not inbred"),
+    (1 / 2, "two cuttings of one plant that is not inbred"),
     (3 / 4, "two plants of one family after much selfing"),
     (1.0, "two plants of one pure line"),
 )
 
 
-def relatedness_sentence(coancestry: float) -> str:
-    """What a coancestry means beside relatives that everyone knows."""
+def _landmarks(ploidy: int) -> list[tuple[float, str]]:
+    return [(value * 2 / ploidy if value <= 1 / 2 else value, who) for value, who in _LANDMARKS]
+
+
+def relatedness_sentence(coancestry: float, ploidy: int = 2) -> str:
+    """What a coancestry means beside relatives, of the same ploidy, that everyone knows."""
     if coancestry == 0:
         return "Not related by anything in this book."
-    values = [value for value, _ in _LANDMARKS]
+    landmarks = _landmarks(ploidy)
+    values = [value for value, _ in landmarks]
     place = bisect_left(values, coancestry - 1e-12)
     if place < len(values) and abs(values[place] - coancestry) < 1e-9:
-        return f"The same as {_LANDMARKS[place][1]}."
+        return f"The same as {landmarks[place][1]}."
     if place == 0:
-        return f"Less than {_LANDMARKS[0][1]}."
-    below, above = _LANDMARKS[place - 1], _LANDMARKS[place]
+        return f"Less than {landmarks[0][1]}."
+    below, above = landmarks[place - 1], landmarks[place]
     if coancestry / below[0] < above[0] / coancestry:
         return f"A little more than {below[1]}."
     return f"A little less than {above[1]}."

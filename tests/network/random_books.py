@@ -95,7 +95,9 @@ def cross_any(book: Book, cross: str) -> str:
 def _add_cross(draw: st.DrawFn, book: Book, code: str, plants: list[str]) -> None:
     seed = draw(st.sampled_from(plants))
     drawn = draw(st.sampled_from(("", "", "one", "each")))
-    how = draw(st.sampled_from(("cross", "cross", "cross", "self", "odds", "open", "no seed")))
+    how = draw(
+        st.sampled_from(("cross", "cross", "cross", "self", "odds", "open", "lost", "no seed"))
+    )
     if how == "cross":
         pollen = draw(st.sampled_from(plants))
         book.add(Cross(code, seed, pollen, drawn))
@@ -105,8 +107,10 @@ def _add_cross(draw: st.DrawFn, book: Book, code: str, plants: list[str]) -> Non
         book.add(Cross(code, "", seed, drawn))
     elif how == "open":
         book.add(Cross(code, seed, "", drawn, "open"))
-    else:
+    elif how == "lost":
         book.add(Cross(code, seed, "", drawn))
+    else:
+        book.add(Cross(code, seed, "", drawn, draw(st.sampled_from(("", "", "open")))))
         for candidate, odds in _candidates(draw, plants):
             book.add(PollenCandidate(code, candidate, odds))
 

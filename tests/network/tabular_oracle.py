@@ -48,7 +48,7 @@ class TabularOracle:
             given = [
                 (seed if c.candidate == "self" else c.candidate, exactly(c.odds)) for c in rows
             ]
-            usual = any(candidate == seed for candidate, _ in given)
+            usual = cross.intended == "open" or any(candidate == seed for candidate, _ in given)
         elif cross.intended == "selfing" or (seed and seed == cross.pollen_parent):
             # A selfed pool is each member selfed, unless the cross says that it was one plant.
             given, usual = [(seed, Fraction(1))], self.is_pool(seed)
@@ -192,11 +192,11 @@ class TabularOracle:
             for c, odds in given
         ]
         certain = len(nodes) == 1 and nodes[0][1] == 1
-        if not each and nodes and not certain:
-            found = any(f.plant == code for f in self.book.parent_findings)
+        found = any(f.plant == code for f in self.book.parent_findings)
+        if not each and not certain and (nodes or not found):
             key = ("father", cross, code if found else "")
             if key not in self.f:
-                rest = 1 - sum(odds for _, odds in nodes)
+                rest = 1 - sum((odds for _, odds in nodes), Fraction(0))
                 f = sum((odds * self.f[p] for p, odds in nodes), Fraction(0))
                 itself = sum((odds * self.at(p, p) for p, odds in nodes), rest / ploidy)
                 self.put(key, nodes, f, itself, ploidy)

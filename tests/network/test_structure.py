@@ -357,3 +357,88 @@ def test_double_reduction_is_the_book_s_or_the_crop_s_and_the_base_says_so(
         book_module, "crop_named", lambda _: replace(potato, double_reduction=0.125)
     )
     assert PedigreeNetwork.from_records(by_crop).inbreeding_exact("x") == Fraction(1, 24)
+
+
+def test_a_pollen_parent_that_nobody_knows_is_one_for_all_seed_of_a_lost_label() -> None:
+    """numbers.md: `one` makes a hidden pollen parent also where it is wholly unknown: sibs 1/4."""
+    for drawn, expected in (
+        ("", Fraction(1, 4)),
+        ("one", Fraction(1, 4)),
+        ("each", Fraction(1, 8)),
+    ):
+        book = _book(founders_as="plant")
+        book.add(Plant("s"))
+        book.add(Cross("x", "s", "", drawn))
+        for code in ("a", "b"):
+            book.add(Plant(code, cross="x"))
+        net = PedigreeNetwork.from_records(book)
+        assert net.coancestry_exact("a", "b") == expected
+        names = [ancestor.plant for ancestor in net.common_ancestors("a", "b")]
+        assert names == (["s"] if drawn == "each" else ["(pollen parent of x)", "s"])
+        assert net.unknown_share("a") == 0.5
+
+
+def test_open_pollinated_seed_with_candidates_has_a_father_for_each_seed() -> None:
+    book = _book(founders_as="plant")
+    for code in ("s", "p", "q"):
+        book.add(Plant(code))
+    book.add(Cross("x", "s", intended="open"))
+    for code in ("p", "q"):
+        book.add(PollenCandidate("x", code, 0.5))
+    for code in ("a", "b"):
+        book.add(Plant(code, cross="x"))
+    assert PedigreeNetwork.from_records(book).coancestry_exact("a", "b") == Fraction(3, 16)
+
+
+def test_one_candidate_with_odds_1_is_certain() -> None:
+    book = _book(("y", "B", "A"))
+    book.add(Cross("x", "A", ""))
+    book.add(PollenCandidate("x", "B", 1.0))
+    book.add(Cross("s", "A", "", intended="selfing"))
+    book.add(PollenCandidate("s", "B", 0.5))
+    book.add(PollenCandidate("s", "self", 0.5))
+    net = PedigreeNetwork.from_records(book)
+    assert [pair.crosses for pair in net.reciprocal_pairs()] == [(("B×A",), ("x",))]
+    assert net.selfings() == []
+
+
+def test_a_selfing_that_names_no_plant_has_unknown_parents() -> None:
+    book = Book()
+    book.add(Cross("x", intended="selfing"))
+    book.add(Plant("a", cross="x"))
+    net = PedigreeNetwork.from_records(book)
+    assert net.unknown_share("a") == 1
+    assert net.inbreeding("a") == 0
+
+
+def test_a_huge_number_of_selfings_is_answered_at_once() -> None:
+    book = _book(("f", "A", "B"))
+    book.plants["f"].selfings = 10**9
+    net = PedigreeNetwork.from_records(book)
+    assert net.inbreeding("f") == 1
+    assert net.inbreeding_exact("f") is None
+
+
+def test_odd_ploidy_and_differing_candidates_of_crosses_without_progeny_are_named() -> None:
+    book = _book()
+    for code, ploidy in (("three", 3), ("four", 4), ("two", 2)):
+        book.add(Plant(code, ploidy=ploidy))
+    book.add(Cross("odd", "three", "three"))
+    book.add(Cross("differ", "four", ""))
+    book.add(PollenCandidate("differ", "two", 0.5))
+    found = {(p.kind, p.plants) for p in PedigreeNetwork.from_records(book).problems()}
+    assert ("ploidy_odd", ("three",)) in found
+    assert ("ploidy_differs", ("four", "two")) in found
+
+
+def test_ploidy_is_the_plant_s_own_else_the_crop_s_else_the_book_s() -> None:
+    """formats.md: blank: the crop's, else the book's."""
+    book = _book(crop="potato", ploidy=2)
+    book.add(Plant("own", ploidy=2))
+    book.add(Plant("crop"))
+    book.add(Plant("cell", crop="potato"))
+    net = PedigreeNetwork.from_records(book)
+    assert [net.ploidy(code) for code in ("own", "crop", "cell")] == [2, 4, 4]
+    assert net.base()["ploidy"] == 4
+    without = PedigreeNetwork.from_records(Book(plants={"a": Plant("a")}))
+    assert without.base()["ploidy"] == 2
