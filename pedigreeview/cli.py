@@ -110,7 +110,10 @@ class _Parser(argparse.ArgumentParser):
             what = f"{wrong[1]}: {wrong[2]}"
         else:
             what = message[:1].upper() + message[1:]
-        raise WordsFault(f"{what.rstrip('.')}.", None, f"See {self.prog} --help.")
+        todo = f"See {self.prog} --help."
+        if lacking or "expected one argument" in message:
+            todo += " A code that starts with - goes after --, or as in --plant=-CODE."
+        raise WordsFault(f"{what.rstrip('.')}.", None, todo)
 
 
 def _whole(text: str) -> int:

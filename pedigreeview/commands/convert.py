@@ -43,6 +43,13 @@ def _refuse_taken(source: Path, target: Path, *, replace: bool) -> None:
     place = Place(file=str(target))
     if target.exists() and source.exists() and target.samefile(source):
         raise Fault("This is the file to be read.", place, "Name another one to write.")
+    inside = source.is_dir() and source.resolve() in target.resolve().parents
+    if inside or (target.is_dir() and target.resolve() in source.resolve().parents):
+        raise Fault(
+            "The book to be read and what is to be written lie one inside the other.",
+            place,
+            "Name a place outside to write.",
+        )
     taken = any(target.iterdir()) if target.is_dir() else target.exists()
     if taken and not replace:
         raise Fault("This exists already.", place, "Name another, or add --replace.")

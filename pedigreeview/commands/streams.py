@@ -13,6 +13,7 @@ import os
 import sys
 import unicodedata
 from collections.abc import Iterable
+from contextlib import suppress
 from typing import Any, TextIO
 
 __all__ = ["prepare", "say", "silence", "write_document", "write_lines"]
@@ -65,8 +66,9 @@ def prepare() -> None:
 
 
 def say(message: str) -> None:
-    """One message for the person, on standard error."""
-    _write(sys.stderr, [message])
+    """One message for the person, on standard error; a full or closed one changes no status."""
+    with suppress(OSError):
+        _write(sys.stderr, [message])
 
 
 def write_lines(lines: Iterable[str]) -> None:

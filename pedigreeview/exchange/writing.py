@@ -6,6 +6,7 @@ import os
 import secrets
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
+from dataclasses import replace
 from pathlib import Path
 
 from pedigreeview.book.faults import Fault, Place
@@ -58,6 +59,11 @@ def replace_file(path: str | Path) -> Iterator[Path]:
         os.replace(written, target)
     except OSError as error:
         raise write_fault(target, error) from error
+    except Fault as fault:
+        # A writer names the file it was given; the person knows only the one that was wanted.
+        if Path(fault.where.file) != written:
+            raise
+        raise Fault(fault.what, replace(fault.where, file=str(target)), fault.todo) from fault
     finally:
         with suppress(OSError):
             written.unlink(missing_ok=True)

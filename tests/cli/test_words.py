@@ -10,6 +10,7 @@ import pytest
 
 from pedigreeview import __version__
 from pedigreeview.cli import COMMANDS, command_parsers
+from pedigreeview.places import demo
 
 Call = Callable[..., Any]
 
@@ -144,3 +145,23 @@ def test_the_commands_are_those_agreed() -> None:
 def test_the_version(call: Call) -> None:
     ended = call("--version")
     assert (ended.status, ended.out) == (0, f"pedigreeview {__version__}\n")
+
+
+def test_what_is_written_does_not_lie_inside_what_is_read(call: Call, tmp_path: Path) -> None:
+    book = tmp_path / "book"
+    assert call("convert", demo("two_peas_both_ways"), book).status == 0
+    before = {path.name: path.read_bytes() for path in book.iterdir()}
+    for target in (book / "plants.csv", book / "inner"):
+        ended = call("convert", book, target, "--replace")
+        assert ended.status == 2
+        assert "one inside the other" in ended.err
+    assert {path.name: path.read_bytes() for path in book.iterdir()} == before
+
+
+def test_a_code_that_starts_with_a_dash_has_its_way(call: Call, table: Call) -> None:
+    path = table("plant,seed_parent,pollen_parent\n-a,,\nb,,\nc,-a,b\n")
+    refused = call("relate", path, "-a", "c")
+    assert refused.status == 2
+    assert "goes after --" in refused.err
+    assert call("relate", path, "--", "-a", "c").status == 0
+    assert call("coefficients", path, "--plant=-a").status == 0

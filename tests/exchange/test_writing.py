@@ -1,8 +1,9 @@
 import os
+from pathlib import Path
 
 import pytest
 
-from pedigreeview.book.faults import Fault
+from pedigreeview.book.faults import Fault, Place
 from pedigreeview.exchange.writing import replace_file
 
 
@@ -44,3 +45,11 @@ def test_what_cannot_be_written_is_a_fault(tmp_path):
         pass
     with pytest.raises(Fault, match="a folder of this name"), replace_file(tmp_path):
         pass
+
+
+def test_a_writer_s_fault_names_the_file_that_was_wanted(tmp_path: Path) -> None:
+    target = tmp_path / "picture.png"
+    with pytest.raises(Fault) as caught, replace_file(target) as written:
+        raise Fault("The picture is too large.", Place(file=str(written)), "Choose fewer dpi.")
+    assert caught.value.where.file == str(target)
+    assert not list(tmp_path.iterdir())
