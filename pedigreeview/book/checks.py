@@ -189,7 +189,8 @@ def _unknown_pollen_of_selfer(book: Book) -> Iterator[Problem]:
         f"The open-pollinated {'cross' if one else 'crosses'} {names} gave {', '.join(plants)}, "
         "and without a known crop the pollen parent counts as unknown, which is wrong for a crop "
         "that selfs.",
-        "Set the crop of the book or of the seed parent, or the outcrossing rate.",
+        "Name the crop: in a table add a column 'crop', for example 'pepper'; in a folder set the "
+        "crop or the outcrossing rate of the book.",
     )
 
 

@@ -63,7 +63,7 @@ def latest(text: str) -> datetime.date:
 
 def surely_before(one: str, other: str) -> bool:
     """Whether the first date lies before the second whatever day each means; False for a blank."""
-    if not is_date(one) or not is_date(other):
+    if not one or not other or not is_date(one) or not is_date(other):
         return False
     return latest(one) < earliest(other)
 

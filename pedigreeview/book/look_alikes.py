@@ -72,6 +72,8 @@ def near_duplicate_code(book: Book) -> Iterator[Problem]:
     for plain in alike:
         look.setdefault(plain.translate(_LOOK), []).append(plain)
     for plains in look.values():
+        if len(plains) < 2:
+            continue
         codes = [alike[plain][0] for plain in plains]
         bare = [code for code in codes if _is_bare(book.plants[code])]
         if len(codes) > 1 and bare:
@@ -92,7 +94,7 @@ def _near(codes: list[str], how: str) -> Problem:
 def unknown_written_as_code(book: Book) -> Iterator[Problem]:
     """Parents such as '?' or 'unknown', which count as one and the same plant everywhere."""
     for plant in book.plants.values():
-        if _is_bare(plant) and plant.plant.strip().casefold() in _UNKNOWN:
+        if plant.plant.strip().casefold() in _UNKNOWN and _is_bare(plant):
             yield Problem(
                 "unknown_written_as_code",
                 "warning",

@@ -49,7 +49,7 @@ def _ranked(net: PedigreeNetwork) -> tuple[str, ...]:
         if len(place) <= PALETTE_SIZE:
             held = tuple(net.founders)
         else:
-            count = {code: len(net.descendants(code)) for code in net.founders}
+            count = net.descendant_counts(net.founders)
             held = tuple(sorted(net.founders, key=lambda code: (-count[code], place[code])))
         _RANKED[net] = held
     return held

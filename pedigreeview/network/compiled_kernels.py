@@ -12,6 +12,7 @@ import numpy as np
 __all__ = [
     "by_traversal",
     "count_ancestors",
+    "descendant_counts",
     "generation_counts",
     "halves_down",
     "halves_up",
@@ -116,6 +117,52 @@ def sweep_down(starts, older, weight, values):
             parent = older[at]
             for column in range(columns):
                 values[row, column] += w * values[parent, column]
+
+
+@_jit
+def _follow(starts, older, own, reached, first):
+    """One pass of `descendant_counts` from row `first` on; whether anything new came by."""
+    changed = False
+    for row in range(first, len(reached)):
+        found = reached[row]
+        for at in range(starts[row], starts[row + 1]):
+            found |= reached[older[at]] | own[older[at]]
+        if found != reached[row]:
+            reached[row] = found
+            changed = True
+    return changed
+
+
+@_jit
+def descendant_counts(starts, older, asked, ordered):
+    """Number of descendants of each asked row, 64 followed at once, one binary digit for each."""
+    n = len(starts) - 1
+    counts = np.zeros(len(asked), np.int64)
+    own = np.zeros(n, np.uint64)
+    reached = np.zeros(n, np.uint64)
+    one = np.uint64(1)
+    for begin in range(0, len(asked), 64):
+        end = min(begin + 64, len(asked))
+        reached[:] = 0
+        for index in range(begin, end):
+            own[asked[index]] = one << np.uint64(index - begin)
+        _follow(starts, older, own, reached, 0)
+        while ordered < n and _follow(starts, older, own, reached, ordered):
+            pass
+        for row in range(n):
+            left = reached[row]
+            index = begin
+            while left:
+                # Past runs of eight digits of which none is set.
+                while left & np.uint64(255) == 0:
+                    left >>= np.uint64(8)
+                    index += 8
+                counts[index] += np.int64(left & one)
+                left >>= one
+                index += 1
+        for index in range(begin, end):
+            own[asked[index]] = 0
+    return counts
 
 
 @_jit

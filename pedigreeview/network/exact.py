@@ -14,6 +14,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
+from itertools import islice
 from math import ceil, inf
 from typing import NamedTuple
 
@@ -24,6 +25,7 @@ __all__ = ["LARGEST_DENOMINATOR", "ExactCoefficients", "as_fraction", "short"]
 
 LARGEST_DENOMINATOR = 2**60
 _MOST_ANCESTORS = 400
+_MOST_FOLLOWED = 5_000
 _MOST_SELFINGS = 100
 _DOUBLE_PLACES = 50
 
@@ -55,6 +57,9 @@ class _Places(NamedTuple):
     half: float
     inbreeding: float
     decimal: bool
+
+
+_TOO_MUCH = _Places(inf, inf, True)
 
 
 class ExactCoefficients:
@@ -125,7 +130,12 @@ class ExactCoefficients:
 
     def _followed(self, index: int) -> _Places:
         if index not in self._places:
-            for row in sorted(self._behind(index)):
+            behind = list(islice(self._behind(index), _MOST_FOLLOWED + 1))
+            if len(behind) > _MOST_FOLLOWED:
+                # No fraction would be short with so much behind it; asking on would only be slow.
+                self._places[index] = _TOO_MUCH
+                return _TOO_MUCH
+            for row in sorted(behind):
                 if row not in self._places:
                     self._places[row] = self._follow(self._row(row))
         return self._places[index]

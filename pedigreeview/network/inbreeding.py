@@ -132,6 +132,7 @@ def _walker(
 ) -> MovingBlock | Traversal:
     if not road:
         size = block_size(arrays, levels)
+        arrays.weights.compile_if_wide(size)
         small = size <= 512 or not arrays.weights.compiled
         if size > _LARGEST_BLOCK:
             road = "traversal"

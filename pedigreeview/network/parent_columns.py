@@ -97,6 +97,16 @@ class ParentColumns:
         """Direct progeny of a plant, in the book's order."""
         return tuple(self._codes(self._progeny[self._columns.plants[code]]))
 
+    def parent_rows(self) -> tuple[IntArray, IntArray]:
+        """The parents of every plant in compressed rows, both by their places in `codes`."""
+        placed = np.concatenate((self._order, self._tied))
+        place = np.empty(len(placed) + 1, np.int64)
+        place[placed], place[-1] = np.arange(len(placed)), UNKNOWN
+        both = place[np.column_stack((self._first[placed], self._second[placed]))]
+        starts = np.zeros(len(placed) + 1, np.int64)
+        np.cumsum((both >= 0).sum(axis=1), out=starts[1:])
+        return starts, both[both >= 0]
+
     @cached_property
     def _of_cross(self) -> Grouped:
         places = np.concatenate((self._order, self._tied))
@@ -209,11 +219,9 @@ class ParentColumns:
         if rate is not None and 0 < rate < 1:
             pollen[row_of[opened]] = row_of[self._seed[opened]]
             odds[row_of[opened]] = 1.0 - rate
-        label, hidden = self.ordered, [""] * size
-        own = np.ones(size, bool)
+        label, hidden = list(self.ordered), [""] * size
         if size > count:
             of_member, of_pool = members.place(row_of, seed, pollen)
-            own[of_member] = False
             label = [""] * size
             for row, code in zip(row_of[order].tolist(), self.ordered, strict=True):
                 label[row] = code

@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterable
 from functools import cached_property
 
 import networkx as nx
+import numpy as np
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.columns import columns_of
@@ -14,6 +15,7 @@ from pedigreeview.book.faults import Fault
 from pedigreeview.book.memory import uncollected
 from pedigreeview.book.problems import Problem
 from pedigreeview.book.records import PollenCandidate
+from pedigreeview.network.descent import descendant_counts
 from pedigreeview.network.generations import GenerationNames, generations
 from pedigreeview.network.order import parents_first, shortest_cycles
 from pedigreeview.network.parent_columns import ParentColumns
@@ -177,6 +179,20 @@ class Relatives:
     def descendants(self, code: str) -> set[str]:
         """All plants that descend from a plant."""
         return self._reached(self.progeny(code), self._children)
+
+    def descendant_counts(self, codes: Iterable[str]) -> dict[str, int]:
+        """Number of descendants of each of some plants, counted together (see `descent`)."""
+        asked = list(dict.fromkeys(map(self._known, codes)))
+        place = {code: at for at, code in enumerate(self.codes)}
+        if self._columns is not None:
+            starts, older = self._columns.parent_rows()
+        else:
+            behind = [[place[parent] for parent in self._parents[c].codes] for c in self.codes]
+            starts = np.cumsum([0, *map(len, behind)])
+            older = np.array([parent for parents in behind for parent in parents], np.int64)
+        rows = np.array([place[code] for code in asked], np.int64)
+        counts = descendant_counts(starts, older, rows, len(self._ordered))
+        return dict(zip(asked, counts, strict=True))
 
     @staticmethod
     def _reached(start: Iterable[str], step: Callable[[str], Iterable[str]]) -> set[str]:

@@ -17,6 +17,7 @@ __all__ = ["FloatArray", "IntArray", "Weights"]
 FloatArray = NDArray[np.float64]
 IntArray = NDArray[np.int64]
 
+WIDE = 1_500
 COMPILED_FROM = 20_000
 """Rows from which compiled kernels are worth the wait for their first loading."""
 
@@ -55,6 +56,13 @@ class Weights:
         from pedigreeview.network import kernels
 
         return len(self) >= COMPILED_FROM and kernels.available()
+
+    def compile_if_wide(self, width: int) -> None:
+        """Run compiled even below the usual size where so many rows are in use at once."""
+        from pedigreeview.network import kernels
+
+        if self._compiled is None and width > WIDE and kernels.available():
+            self._compiled = True
 
     @cached_property
     def levels(self) -> IntArray:

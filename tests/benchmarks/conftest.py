@@ -1,8 +1,7 @@
 """How a benchmark is run: beside its reference, in the same process, on the same pedigree.
 
-    python -m pytest -o addopts=--import-mode=importlib tests/benchmarks
-    PEDIGREEVIEW_BENCHMARK_SCALE=1 python -m pytest -o addopts=--import-mode=importlib \
-        tests/benchmarks
+    python -m pytest tests/benchmarks
+    PEDIGREEVIEW_BENCHMARK_SCALE=1 python -m pytest tests/benchmarks
 
 The first runs each once at a hundredth of the full size, in seconds; the second is the table of
 DEVELOPERS.md, which is printed at the end in Markdown.  No clock decides whether a test passes.
