@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field, fields
 from pathlib import Path
-from typing import TYPE_CHECKING, cast
+from typing import TYPE_CHECKING, Any, cast
 
 from pedigreeview.book.crops import Crop, crop_named
 from pedigreeview.book.records import (
@@ -89,6 +89,9 @@ class Book:
     photos: dict[str, Photo] = field(default_factory=dict)
     unknown_tables: dict[str, str] = field(default_factory=dict)
     """Tables of a folder that this version does not know: name to CSV text, written back as is."""
+    descriptor: dict[str, Any] = field(default_factory=dict, repr=False)
+    """What the `datapackage.json` of the folder that was read says beside the tables, kept to be
+    written back."""
     path: Path | None = None
     """The file or folder that the book was read from."""
     remarks: list[str] = field(default_factory=list)

@@ -14,6 +14,21 @@ __all__ = ["near_duplicate_code", "unknown_written_as_code"]
 
 _DASHES = dict.fromkeys(map(ord, "\u2010\u2011\u2012\u2013\u2014\u2212_"), "-")
 _LOOK = str.maketrans("oil|", "0111")
+# Letters that look like a Latin one as a capital or as a small letter, after case is folded.
+_OTHER_SCRIPTS = str.maketrans(
+    # Cyrillic
+    "\u0430\u0432\u0435\u043a\u043c\u043d\u043e\u0440\u0441\u0442"
+    "\u0443\u0445\u0455\u0456\u0458\u04bb\u051b\u051d\u0501\u04cf\u04af"
+    # Greek
+    "\u03b1\u03b2\u03b5\u03b6\u03b7\u03b9\u03ba\u03bc\u03bd\u03bf"
+    "\u03c1\u03c4\u03c5\u03c7"
+    # Greek lunate signs, Armenian, dotless i
+    "\u03f2\u03f3\u0585\u057d\u0570\u0578\u0581\u0131",
+    "abekmhopctyxsijhqwdlyabezhikmnoptyxcjouhngi",
+)
+_QUOTES = dict.fromkeys(map(ord, "\u2018\u2019\u02bc\u2032\u00b4`"), "'")
+# Shown as nothing though they are of no class that says so: joiners, fillers, selectors.
+_UNSEEN = re.compile("[\u034f\u115f\u1160\u17b4\u17b5\u180b-\u180d\u3164\ufe00-\ufe0f\uffa0]")
 _UNKNOWN = {
     "?",
     "??",
@@ -47,8 +62,18 @@ _UNKNOWN = {
 
 def _plain(code: str) -> str:
     """The code without case and blanks, with one kind of dash."""
+    if code.isascii():
+        return "".join(code.lower().replace("_", "-").split())
     plain = unicodedata.normalize("NFKC", code).casefold().translate(_DASHES)
     return re.sub(r"\s+", "", plain)
+
+
+def _seen(plain: str) -> str:
+    """What a person sees of a plain code: nothing unseen, one letter for those that look alike."""
+    if plain.isascii():
+        return plain.replace("`", "'")
+    seen = "".join(sign for sign in plain if unicodedata.category(sign) not in ("Cf", "Cc"))
+    return _UNSEEN.sub("", seen).translate(_OTHER_SCRIPTS).translate(_QUOTES)
 
 
 def _is_bare(plant: Plant) -> bool:
@@ -57,10 +82,12 @@ def _is_bare(plant: Plant) -> bool:
 
 
 def near_duplicate_code(book: Book) -> Iterator[Problem]:
-    """Codes that differ only by case, blanks or dashes, and bare parents that look like another.
+    """Codes that a person would read as one.
 
-    A letter against a digit (O and 0, l and 1) counts only where nothing else is recorded of one
-    of the two, since a numbering may well use both.
+    They differ only by case, blanks, dashes, signs that are not seen (soft hyphens, zero-width
+    blanks) or letters of another script (a Cyrillic and a Latin A).  A letter against a digit (O
+    and 0, l and 1) counts only where nothing else is recorded of one of the two, since a numbering
+    may well use both.
     """
     alike: dict[str, list[str]] = {}
     for code in book.plants:
@@ -68,9 +95,16 @@ def near_duplicate_code(book: Book) -> Iterator[Problem]:
     for codes in alike.values():
         if len(codes) > 1:
             yield _near(codes, "differ only by case, blanks or dashes")
-    look: dict[str, list[str]] = {}
+    seen: dict[str, list[str]] = {}
     for plain in alike:
-        look.setdefault(plain.translate(_LOOK), []).append(plain)
+        seen.setdefault(_seen(plain), []).append(plain)
+    for plains in seen.values():
+        if len(plains) > 1:
+            codes = [alike[plain][0] for plain in plains]
+            yield _near(codes, _how_seen(codes))
+    look: dict[str, list[str]] = {}
+    for sight, plains in seen.items():
+        look.setdefault(sight.translate(_LOOK), []).append(plains[0])
     for plains in look.values():
         if len(plains) < 2:
             continue
@@ -78,6 +112,15 @@ def near_duplicate_code(book: Book) -> Iterator[Problem]:
         bare = [code for code in codes if _is_bare(book.plants[code])]
         if len(codes) > 1 and bare:
             yield _near(codes, "look alike")
+
+
+def _how_seen(codes: list[str]) -> str:
+    """How codes differ that look the same, naming the signs that a person cannot tell apart."""
+    everywhere = set.intersection(*map(set, codes))
+    odd = sorted({sign for code in codes for sign in code if not sign.isascii()} - everywhere)
+    named = ", ".join(f"U+{ord(sign):04X} {unicodedata.name(sign, '')}".strip() for sign in odd)
+    how = "differ only by signs that are not seen or that look alike"
+    return f"{how} ({named})" if named else how
 
 
 def _near(codes: list[str], how: str) -> Problem:

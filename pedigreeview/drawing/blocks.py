@@ -33,6 +33,8 @@ class Knot:
     """Pollen parents with their odds; a blank code is an unknown one.  Selfing: the seed parent."""
     state: str = ""
     words: str = ""
+    found: bool = False
+    """The plants' own finding says otherwise than the cross was meant."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,6 +116,8 @@ class View:
     hidden: tuple[str, ...] = ()
     """Plants left out because the picture would hold more blocks than its cap, nearest first."""
     base: str = ""
+    names: tuple[tuple[str, str], ...] = ()
+    """Code and name of those founders that have one."""
     _held: dict[str, str] = field(default_factory=dict, compare=False, repr=False)
 
     def block_of(self, code: str) -> str:

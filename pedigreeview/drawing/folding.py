@@ -1,8 +1,7 @@
 """From picked plants to blocks: which knots show, what folds, in which row each block stands.
 
-Three kinds of fold.  More than three sibs of one cross without progeny in the picture become a
-pack, kept selections apart.  A chain of selfings with one plant each becomes one tag.  The two
-directions of a reciprocal pair become one block of knots.  Knows no Qt.
+What folds together says `folds`; the two directions of a reciprocal pair become one block of knots.
+Knows no Qt.
 """
 
 from __future__ import annotations
@@ -13,6 +12,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from pedigreeview.drawing.blocks import Block, Knot, Link, Role, Row, Sign, View
+from pedigreeview.drawing.folds import Family, Fold, fold_all
 from pedigreeview.drawing.founders import palette_numbers
 from pedigreeview.drawing.ranking import Mating, rank
 from pedigreeview.drawing.wording import cross_words, plant_words, share_list, written_code
@@ -21,10 +21,7 @@ if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
     from pedigreeview.network.parentage import Parents
 
-__all__ = ["SINGLES", "Picked", "build"]
-
-SINGLES = 3
-"""So many sibs are drawn one by one before a pack is made."""
+__all__ = ["Picked", "build"]
 
 _SIGNS: dict[str, Sign] = {
     "cutting_of": "clone",
@@ -50,16 +47,6 @@ class Picked:
     expanded: set[str]
     crosses: list[str]
     wanted: tuple[str, ...]
-
-
-@dataclass(slots=True)
-class _Fold:
-    """The block that a plant belongs to."""
-
-    key: str
-    codes: list[str]
-    sort: str
-    fold: str = ""
 
 
 class _Builder:
@@ -88,9 +75,13 @@ class _Builder:
             for parent in mating.parents():
                 self.parent_in[parent].append(key)
         self.spot = rank(net, self.plants, self.born_of, self.matings, self.parent_in)
-        self.folds: dict[str, _Fold] = {}
-        self.inner: set[str] = set()
-        self._fold()
+        folded = fold_all(
+            Family(net, self.plants, self.matings, self.born_of, self.parent_in, self.spot),
+            special=self.special,
+            unfolded=unfolded,
+            families=focus is None,
+        )
+        self.folds, self.inner, self.born_of = folded.folds, folded.inner, folded.born_of
 
     # What is in the picture --------------------------------------------------------------------
 
@@ -107,6 +98,11 @@ class _Builder:
 
     def _tie(self, picked: Picked) -> None:
         held = set(self.plants)
+        meant: dict[str, tuple[tuple[str, float], ...]] = {}
+        for code in self.plants:
+            origin = self.net.parents(code)
+            if origin.cross and not origin.finding:
+                meant.setdefault(origin.cross, _pollen(origin))
         for code in self.plants:
             origin = self.net.parents(code)
             known = self.net.parent_codes(code)
@@ -125,9 +121,12 @@ class _Builder:
             else:
                 pollen = _pollen(origin)
                 key = f"cross:{origin.cross}"
-                if origin.finding:
+                other = origin.finding and pollen != meant.get(origin.cross)
+                if other:
                     key += "|" + ";".join(f"{parent}:{odds:g}" for parent, odds in pollen)
                 knot = self._knot(key, origin.cross, origin.seed_parent, pollen)
+                if other:
+                    knot = _found(knot)
             self.matings.setdefault(key, Mating(knot)).progeny.append(code)
             self.born_of[code] = key
         for cross in picked.crosses:
@@ -161,78 +160,12 @@ class _Builder:
             key, cross, sign, label, seed, pollen, state, cross_words(cross, sign, seed, pollen)
         )
 
-    # Folds -------------------------------------------------------------------------------------
-
-    def _fold(self) -> None:
-        for key, mating in self.matings.items():
-            groups: dict[tuple[tuple[int, int], int], list[str]] = defaultdict(list)
-            for code in mating.progeny:
-                plain = (
-                    code not in self.parent_in
-                    and code not in self.special
-                    and self.net.book.plants[code].status != "kept"
-                )
-                if plain:
-                    groups[self.spot[code], self.net.parents(code).selfings].append(code)
-            for number, sibs in enumerate(groups.values()):
-                if len(sibs) <= SINGLES:
-                    continue
-                pack = f"pack:{key}" + (f"#{number}" if number else "")
-                if pack in self.unfolded:
-                    for code in sibs:
-                        self.folds[code] = _Fold(f"plant:{code}", [code], "tag", pack)
-                else:
-                    self.folds.update(dict.fromkeys(sibs, _Fold(pack, sibs, "pack")))
-        self._fold_chains()
-        for code in self.plants:
-            if code not in self.folds:
-                keys = (f"{way}:{code}" for way in ("up", "down"))
-                opened = next((key for key in keys if key in self.unfolded), "")
-                self.folds[code] = _Fold(f"plant:{code}", [code], "tag", opened)
-
-    def _fold_chains(self) -> None:
-        following: dict[str, str] = {}
-        for key, mating in self.matings.items():
-            lone = mating.knot.sign == "selfing" and len(mating.progeny) == 1
-            parent = mating.knot.seed
-            if lone and self.parent_in[parent] == [key] and len(self.net.progeny(parent)) == 1:
-                following[parent] = mating.progeny[0]
-        starts = set(following.values()) - {
-            following[code] for code in following.values() if code in following
-        }
-        for start in self.plants:
-            if start not in starts:
-                continue
-            run: list[str] = []
-            code: str | None = start
-            while code is not None:
-                if code in self.special or code in self.folds:
-                    self._chain(run)
-                    run = []
-                else:
-                    run.append(code)
-                code = following.get(code)
-            self._chain(run)
-
-    def _chain(self, run: list[str]) -> None:
-        if len(run) < 2:
-            return
-        key = f"chain:{run[0]}"
-        if key in self.unfolded:
-            for code in run:
-                self.folds[code] = _Fold(f"plant:{code}", [code], "tag", key)
-            return
-        fold = _Fold(key, run, "chain")
-        self.folds.update(dict.fromkeys(run, fold))
-        for code in run[1:]:
-            self.inner.add(self.born_of.pop(code))
-
     # Blocks ------------------------------------------------------------------------------------
 
     def view(self) -> View:
-        spots = sorted({self.spot[fold.codes[-1]] for fold in self.folds.values()})
+        spots = sorted({self.spot[fold.place] for fold in self.folds.values()})
         row_at = {spot: at for at, spot in enumerate(spots)}
-        self.row_of = {fold.key: row_at[self.spot[fold.codes[-1]]] for fold in self.folds.values()}
+        self.row_of = {fold.key: row_at[self.spot[fold.place]] for fold in self.folds.values()}
         blocks: list[Block] = []
         done: set[str] = set()
         for code in self.plants:
@@ -250,6 +183,7 @@ class _Builder:
         for block in blocks:
             for founder, share in block.shares:
                 shares[founder] += share
+        named = {code for code in shares if self.net.book.plants[code].name}
         return View(
             self.focus,
             self.pins,
@@ -259,9 +193,10 @@ class _Builder:
             palette_numbers(self.net, shares),
             (),
             self.net.base_sentence(),
+            tuple((code, self.net.book.plants[code].name) for code in shares if code in named),
         )
 
-    def _plant_block(self, fold: _Fold) -> Block:
+    def _plant_block(self, fold: Fold) -> Block:
         book = self.net.book
         code = fold.codes[-1] if fold.sort == "chain" else fold.codes[0]
         plant = book.plants[code]
@@ -273,7 +208,7 @@ class _Builder:
             row=self.row_of[fold.key],
             codes=tuple(fold.codes),
             title=code,
-            subtitle=plant.name,
+            subtitle=self._second_line(code, fold),
             kind=book.kind(plant),
             pool=book.is_pool(plant),
             status=plant.status,
@@ -288,16 +223,20 @@ class _Builder:
         )
         held = set(fold.codes)
         if fold.sort == "pack":
+            if fold.each:
+                return self._families_block(common, fold)
             first, last = fold.codes[0], fold.codes[-1]
             born = self.matings[self.born_of[code]].knot
+            more = len(self.matings[self.born_of[code]].progeny) > len(fold.codes)
             return replace(
                 common,
                 sort="pack",
-                title=f"{len(fold.codes)} sibs",
+                title=f"{len(fold.codes)} {'more ' if more else ''}sibs",
                 subtitle=f"{first} to {last}",
                 pool=False,
                 status="",
-                words=f"{len(fold.codes)} sibs, {born.words}, {first} to {last}, folded",
+                words=f"{len(fold.codes)} {'more ' if more else ''}sibs, {born.words}, "
+                f"{first} to {last}, folded",
                 more_down=sum(len(set(self.net.progeny(sib)) - held) for sib in fold.codes),
             )
         first = fold.codes[0]
@@ -318,6 +257,35 @@ class _Builder:
                 words=f"{common.words}, {total} selfings folded, {fold.codes[0]} to {code}",
             )
         return common
+
+    def _second_line(self, code: str, fold: Fold) -> str:
+        """The name; of a founder without one, or outside the founders' band, that it is one."""
+        name = self.net.book.plants[code].name
+        if fold.sort == "pack" or self.net.parent_codes(code):
+            return name
+        if not name:
+            return "founder"
+        return name if self.spot[code][0] == 0 else f"founder · {name}"
+
+    def _families_block(self, common: Block, fold: Fold) -> Block:
+        count = len(fold.each)
+        least, most = min(fold.each), max(fold.each)
+        each = f"{least}" if least == most else f"{least} to {most}"
+        first, last = fold.codes[0], fold.codes[count - 1]
+        born = self.matings[self.born_of[first]].knot
+        held = set(fold.codes)
+        return replace(
+            common,
+            sort="pack",
+            title=f"{count} plants",
+            subtitle=f"each {each} sibs",
+            pool=False,
+            status="",
+            generation_name="",
+            words=f"{count} plants, {born.words}, {first} to {last}, "
+            f"each selfed, with {each} sibs, folded",
+            more_down=sum(len(set(self.net.progeny(one)) - held) for one in fold.codes),
+        )
 
     def _knot_row(self, mating: Mating) -> int:
         below = min((self.row_of[self.folds[c].key] for c in mating.progeny), default=10**9)
@@ -407,7 +375,7 @@ class _Builder:
         names: dict[int, set[str]] = defaultdict(set)
         founders: dict[int, bool] = defaultdict(bool)
         for fold in self.folds.values():
-            code = fold.codes[-1]
+            code = fold.place
             generation = self.spot[code][0]
             if self.net.parent_codes(code):
                 names[generation].add(self.net.generation_name(code) or "")
@@ -416,9 +384,29 @@ class _Builder:
         found = []
         for generation, _ in spots:
             here = names.get(generation, set())
-            label = "Founders" if not here else next(iter(here)) if len(here) == 1 else ""
+            label = next(iter(here)) if len(here) == 1 else ""
+            if generation == 0 or not here:
+                label = "Founders"
             found.append(Row(generation, label))
         return found
+
+
+def _found(knot: Knot) -> Knot:
+    """The knot of plants that were found to come from other pollen than their cross was meant."""
+    code = knot.label or knot.cross
+    if knot.sign == "selfing":
+        label = f"{code}, found selfed"
+    elif len(knot.pollen) == 1:
+        one = knot.pollen[0][0]
+        label = f"{code}, found by {one}" if one else f"{code}, pollen unknown"
+    else:
+        label = f"{code}, as found"
+    return replace(
+        knot,
+        label=label,
+        found=True,
+        words=f"{knot.words}: so found, whatever cross {knot.cross} was meant to be",
+    )
 
 
 def _pollen(origin: Parents) -> tuple[tuple[str, float], ...]:

@@ -8,6 +8,7 @@ stopping it has an item of its own there, so that every piece joins two neighbou
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import dataclass, field
 
 from pedigreeview.drawing.blocks import Block, Knot, Link, Role, View
@@ -79,6 +80,12 @@ class Layers:
     rows: list[list[str]]
     """Keys of the items of each layer, left to right."""
 
+    def back_column(self, net: Net) -> list[Item]:
+        """The places that a line back to an ancestor passes, top to bottom."""
+        _, link = net.ends[0]
+        layers = range(self.items[link.below].layer, self.items[link.above].layer + 1)
+        return [self.items[f"{net.key} @{layer}"] for layer in layers]
+
     def pieces(self) -> list[tuple[str, str, str]]:
         """All pieces as (net, upper item, lower item)."""
         return [(net.key, a, b) for net in self.nets.values() for a, b in net.pieces]
@@ -130,8 +137,6 @@ def _item(block: Block, sizes: Sizes, width: float, sideways: bool) -> Item:
 def _run(built: Layers, link: Link, sizes: Sizes) -> None:
     """Lead one link through the layers, sharing what its net has already."""
     above, below = built.items[link.above], built.items[link.below]
-    if link.back:
-        above, below = below, above
     if link.role == "progeny":
         name = f"progeny {link.knot}"
     elif link.back:
@@ -144,6 +149,9 @@ def _run(built: Layers, link: Link, sizes: Sizes) -> None:
     if net is None:
         net = Net(name, link.role, above.key, link.odds, link.sure, link.back)
         built.nets[name] = net
+    if link.back:
+        _run_back(built, net, link, above, below, sizes)
+        return
     upper = above
     for layer in range(above.layer + 1, below.layer):
         key = f"{name} @{layer}"
@@ -156,6 +164,26 @@ def _run(built: Layers, link: Link, sizes: Sizes) -> None:
     net.ends.append((below.key, link))
 
 
+def _run_back(built: Layers, net: Net, link: Link, parent: Item, knot: Item, sizes: Sizes) -> None:
+    """A line from a parent up to a knot that stands above it: out below, up beside, in above.
+
+    It has a place in every layer that it passes, those of its two ends too.
+    """
+    column = []
+    for layer in range(knot.layer, parent.layer + 1):
+        item = Item(f"{net.key} @{layer}", layer, sizes.grid, 0.0)
+        built.items[item.key] = item
+        built.rows[layer].append(item.key)
+        column.append(item)
+    for upper, lower in itertools.pairwise(column):
+        _join(net, upper, lower)
+    column[0].above.setdefault(net.key, []).append(Port())
+    column[-1].below.setdefault(net.key, []).append(Port())
+    knot.above[net.key] = [Port(knot=link.knot)]
+    parent.below.setdefault(net.key, [Port()])
+    net.ends.append((knot.key, link))
+
+
 def _join(net: Net, upper: Item, lower: Item, link: Link | None = None) -> None:
     net.add((upper.key, lower.key))
     for item, side in ((upper, upper.below), (lower, lower.above)):
@@ -163,7 +191,5 @@ def _join(net: Net, upper: Item, lower: Item, link: Link | None = None) -> None:
         knot = ""
         if item.knots:
             knot = link.knot if link is not None else net.key.removeprefix("progeny ")
-            if link is None and net.back:
-                knot = net.key.split(" ", 3)[3]
         if all(port.knot != knot for port in ports):
             ports.append(Port(knot=knot))

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPainter
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QFontMetricsF, QPainter
 
 from pedigreeview.drawing.blocks import Block, Link, Role, Sign
 from pedigreeview.drawing.founders import OTHERS
-from pedigreeview.drawing.lines import draw_line, draw_open_end
+from pedigreeview.drawing.lines import draw_loop_words, draw_open_end, draw_route, draw_stroke
 from pedigreeview.drawing.patterns import share
 from pedigreeview.drawing.placing import Line, OpenEnd, Placed
 from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
+from pedigreeview.drawing.strokes import strokes_of
 from pedigreeview.drawing.tags import Dress, draw_tag, elided, font
 from pedigreeview.drawing.theme import Theme, sizes
 
@@ -34,8 +35,11 @@ _WORDS = {
     "culled": "Faded: culled or lost",
     "pack": "Sibs folded into a pack",
     "chain": "Selfings of one plant each, folded",
-    "tabs": "Tabs: more parents or progeny",
-    "focus": "The focus",
+    "tabs": "Tabs: more parents above, more progeny below; a click shows them",
+    "focus": "Ring: the focus",
+    "selected": "Dashed ring: the plant whose card lies open",
+    "pin": "A, B, C ...: pinned to compare",
+    "lit": "Lines lit up: the paths between the two that are compared",
     "seed line": "Unbroken line: from the seed parent",
     "pollen line": "Grains: from the pollen parent",
     "odds": "Lighter, with odds: perhaps its pollen",
@@ -49,7 +53,9 @@ _WORDS = {
     "sibbed": "Members mated with each other",
     "doubled": "Doubled form or doubled haploid",
     "pair": "Reciprocal pair: both directions",
-    "loop": "Dashed: a loop of descent, cannot be",
+    "planned": "Dotted sign: a cross planned or skipped, no seed yet",
+    "found": "Found: the plants' own parentage, not what the cross was meant to be",
+    "loop": "Arrow back to an ancestor: an impossible loop, see Checks",
 }
 _SIGNS: tuple[Sign, ...] = ("cross", "selfing", "open", "clone", "seed", "sibbed", "doubled")
 
@@ -61,16 +67,27 @@ class Entry:
     mark: str
     words: str
     founder: int | None = None
+    initial: str = ""
 
 
-def legend_entries(placed: Placed, *, everything: bool = False) -> tuple[Entry, ...]:
-    """Founders, then the marks that occur in the picture (or all marks)."""
+def legend_entries(
+    placed: Placed, *, everything: bool = False, shown: Iterable[str] = ()
+) -> tuple[Entry, ...]:
+    """Founders, then the marks that occur in the picture (or all marks).
+
+    shown : further marks that the caller draws: selected, pin, lit
+    """
     view = placed.view
-    found = [Entry("founder", code, number) for code, number in view.founders if number != OTHERS]
+    names = dict(view.names)
+    found = [
+        Entry("founder", f"{code} {names.get(code, '')}".rstrip(), number, code[:1])
+        for code, number in view.founders
+        if number != OTHERS
+    ]
     others = sum(number == OTHERS for _, number in view.founders)
     if others:
         found.append(Entry("founder", f"{others} other founders", OTHERS))
-    held = set(_WORDS) if everything else _marks(placed)
+    held = set(_WORDS) if everything else _marks(placed) | set(shown)
     found += [Entry(mark, words) for mark, words in _WORDS.items() if mark in held]
     return tuple(found)
 
@@ -82,6 +99,8 @@ def _marks(placed: Placed) -> set[str]:
         if block.sort in ("pack", "chain", "pair"):
             held.add(block.sort)
         held.update(knot.sign for knot in block.knots)
+        held.update("found" for knot in block.knots if knot.found)
+        held.update("planned" for knot in block.knots if knot.state in ("planned", "skipped"))
         for mark, seen in (
             ("pool", block.pool),
             ("kept", block.status == "kept"),
@@ -130,25 +149,49 @@ def paint_legend(
         size = theme.type["legend"]
         painter.setFont(font(theme, size))
         room = width / columns - _SAMPLE - 18
-        text = elided(theme, size, entry.words, room)
-        painter.drawText(QPointF(left + _SAMPLE + 10, top + (_ROW - 8) / 2 + size * 0.36), text)
+        lines = _two_lines(entry.words, theme, size, room)
+        middle = top + (_ROW - 8) / 2 + size * 0.36
+        for number, text in enumerate(lines):
+            shift = (number - (len(lines) - 1) / 2) * size * 1.2
+            painter.drawText(QPointF(left + _SAMPLE + 10, middle + shift), text)
+
+
+def _two_lines(words: str, theme: Theme, size: float, room: float) -> list[str]:
+    """The words on one line or two, the second shortened if it must be."""
+    metrics = QFontMetricsF(font(theme, size))
+    if metrics.horizontalAdvance(words) <= room:
+        return [words]
+    first, rest = "", words.split()
+    while rest and metrics.horizontalAdvance(f"{first} {rest[0]}".strip()) <= room:
+        first = f"{first} {rest.pop(0)}".strip()
+    lines = [first, " ".join(rest)] if first else [words]
+    return [elided(theme, size, line, room) for line in lines]
 
 
 def _sample(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
     middle = rect.center()
     if entry.founder is not None:
         swatch = QRectF(middle.x() - 11, rect.top() + 3, 22, rect.height() - 6)
-        share(painter, swatch, entry.founder, theme)
+        share(painter, swatch, entry.founder, theme, initial=entry.initial)
         return
     mark = entry.mark
-    if mark in _SIGNS:
+    if mark in ("planned", "found"):
+        _pill(
+            painter,
+            theme,
+            middle.x(),
+            middle.y(),
+            "cross" if mark == "planned" else "selfing",
+            dotted=mark == "planned",
+        )
+    elif mark in _SIGNS:
         _pill(painter, theme, middle.x(), middle.y(), mark)
     elif mark == "pair":
         painter.setPen(pen(theme["frame_edge"], 1.2))
         painter.setBrush(colour(theme["frame"]))
         painter.drawRoundedRect(rect.adjusted(0, 2, 0, -2), 10, 10)
         reciprocal(painter, middle.x(), middle.y(), 9, theme["ink_soft"])
-    elif mark in ("seed line", "pollen line", "odds", "loop"):
+    elif mark in ("seed line", "pollen line", "odds", "loop", "lit"):
         _line(painter, mark, theme, rect)
     elif mark == "open end":
         end = OpenEnd("", "pollen", 1.0, middle.x(), rect.bottom(), 20)
@@ -162,9 +205,12 @@ def _sample(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None
         _tag(painter, mark, theme, rect)
 
 
-def _pill(painter: QPainter, theme: Theme, x: float, y: float, kind: Sign) -> None:
+def _pill(
+    painter: QPainter, theme: Theme, x: float, y: float, kind: Sign, *, dotted: bool = False
+) -> None:
     half = sizes().knot_height / 2
-    painter.setPen(pen(theme["knot_edge"], 1.3))
+    style = Qt.PenStyle.DotLine if dotted else Qt.PenStyle.SolidLine
+    painter.setPen(pen(theme["knot_edge"], 1.3, style))
     painter.setBrush(colour(theme["knot"]))
     painter.drawRoundedRect(QRectF(x - half, y - half, 2 * half, 2 * half), 6, 6)
     sign(painter, kind, x, y, 6.6, theme["ink"])
@@ -172,11 +218,16 @@ def _pill(painter: QPainter, theme: Theme, x: float, y: float, kind: Sign) -> No
 
 def _line(painter: QPainter, mark: str, theme: Theme, rect: QRectF) -> None:
     y = rect.center().y()
-    role: Role = "seed" if mark in ("seed line", "loop") else "pollen"
+    role: Role = "seed" if mark in ("seed line", "lit") else "pollen"
     points = ((rect.left() + 3, y), (rect.right() - 3, y))
     link = Link("", "", role, "")
     line = Line("", role, 1.0, mark != "odds", mark == "loop", ((link, points),))
-    draw_line(painter, line, theme, detail=1.0, routes=[points])
+    if mark == "lit":
+        draw_route(painter, line, points, theme, 1.0)
+        return
+    draw_stroke(painter, strokes_of(line), theme, detail=1.0)
+    if mark == "loop":
+        draw_loop_words(painter, points, theme, detail=0.3, orientation="right")
     if mark == "odds":
         painter.setFont(font(theme, 10, strong=True))
         painter.setPen(colour(theme["ink_soft"]))
@@ -219,6 +270,6 @@ def _tag(painter: QPainter, mark: str, theme: Theme, rect: QRectF) -> None:
         theme,
         {"a": 0, "b": 1},
         detail=0.75 if mark == "chain" else 0.5,
-        dress=Dress(focus=mark == "focus"),
+        dress=Dress(focus=mark == "focus", selected=mark == "selected", pin=int(mark == "pin")),
     )
     painter.restore()

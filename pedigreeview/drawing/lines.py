@@ -3,27 +3,28 @@
 from __future__ import annotations
 
 import itertools
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPainterPath, QPolygonF
+from PySide6.QtGui import QFontMetricsF, QPainter, QPainterPath, QPolygonF
 
 from pedigreeview.drawing.blocks import Link
 from pedigreeview.drawing.placing import Line, OpenEnd, Orientation
 from pedigreeview.drawing.signs import colour, female, male, pen, sign
-from pedigreeview.drawing.tags import NEAR, font
+from pedigreeview.drawing.strokes import End, Stroke, strokes_of
+from pedigreeview.drawing.tags import FAR, NEAR, font
 from pedigreeview.drawing.theme import Theme, sizes
 from pedigreeview.drawing.wording import odds_text
 
 __all__ = [
     "Points",
-    "draw_ends",
-    "draw_line",
+    "draw_end",
+    "draw_loop_words",
     "draw_open_end",
     "draw_route",
+    "draw_stroke",
     "grains",
     "rounded",
-    "within",
 ]
 
 Points = Sequence[tuple[float, float]]
@@ -51,85 +52,95 @@ def _towards(start: tuple[float, float], end: tuple[float, float], far: float) -
 
 
 def grains(points: Points, step: float) -> list[tuple[float, float]]:
-    """Where the grains of a pollen line lie: on the grid, so that they meet at corners."""
-    found: list[tuple[float, float]] = []
-    for (x0, y0), (x1, y1) in itertools.pairwise(points):
-        long = abs(x1 - x0) + abs(y1 - y0)
-        count = max(1, round(long / step))
-        for at in range(count + 1):
-            part = at / count
-            spot = (round(x0 + (x1 - x0) * part, 1), round(y0 + (y1 - y0) * part, 1))
-            if not found or found[-1] != spot:
-                found.append(spot)
-    return found
+    """Where the grains of one pollen route lie, round its corners too."""
+    link = Link("", "", "pollen", "")
+    way = Line("", "pollen", 1.0, True, False, ((link, tuple(points)),))
+    return strokes_of(way).spots
 
 
-def within(points: Points, clip: QRectF, step: float) -> list[list[tuple[float, float]]]:
-    """The parts of a way that lie near a rectangle, cut on the grid so that grains stay put."""
-    near = clip.adjusted(-60, -60, 60, 60)
-    left, right = near.left() // step * step, -(-near.right() // step) * step
-    top, bottom = near.top() // step * step, -(-near.bottom() // step) * step
-    found: list[list[tuple[float, float]]] = []
-    for (x0, y0), (x1, y1) in itertools.pairwise(points):
-        if max(x0, x1) < left or min(x0, x1) > right or max(y0, y1) < top or min(y0, y1) > bottom:
-            continue
-        start = (min(max(x0, left), right), min(max(y0, top), bottom))
-        end = (min(max(x1, left), right), min(max(y1, top), bottom))
-        if found and found[-1][-1] == start:
-            found[-1].append(end)
-        else:
-            found.append([start, end])
-    return found
-
-
-def draw_line(
-    painter: QPainter, line: Line, theme: Theme, *, detail: float, routes: Sequence[Points]
+def draw_stroke(
+    painter: QPainter, stroke: Stroke, theme: Theme, *, detail: float, clip: QRectF | None = None
 ) -> None:
-    """All routes of one net in one go, so that shared beginnings are drawn once."""
-    measures = sizes()
-    if not routes:
-        return
-    if line.back:
-        painter.setPen(pen(theme["warning"], 2.0, Qt.PenStyle.DashLine))
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        for points in routes:
-            painter.drawPath(rounded(points))
-        return
+    """All routes of one net; of long ones only what lies near the clip."""
+    line = stroke.line
     thin = max(1.0, 0.7 / max(detail, 0.02))
     if line.role == "pollen":
-        ink = theme["line"] if line.sure else theme["line_soft"]
-        _pollen(painter, routes, ink, detail, measures.grid, measures.grain)
-        return
-    ink, width = theme["line"], measures.line
-    if line.role in ("progeny", "source"):
-        ink, width = theme["progeny"], 1.3
+        ink = theme["warning"] if line.back else theme["line" if line.sure else "line_soft"]
+        _dots(painter, _spots_path(stroke, clip), ink)
+    else:
+        ink, width = theme["line"], sizes().line
+        if line.role in ("progeny", "source"):
+            ink, width = theme["progeny"], 1.3
+        if line.back:
+            ink = theme["warning"]
+        found = pen(ink, max(width, thin))
+        # Stretches and bends meet end to end: round ends would lie on each other and look heavy.
+        found.setCapStyle(Qt.PenCapStyle.FlatCap)
+        painter.setPen(found)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawPath(_way_path(stroke, clip))
+
+
+_MANY = 400
+"""Parts of a stroke from which only what lies near the clip is made into a path."""
+
+
+def _way_path(stroke: Stroke, clip: QRectF | None) -> QPainterPath:
+    if "path" in stroke.held:
+        held: QPainterPath = stroke.held["path"]
+        return held
+    few = len(stroke.level) + len(stroke.upright) + len(stroke.bends) < _MANY
+    area = None if few or clip is None else clip.adjusted(-20, -20, 20, 20)
     path = QPainterPath()
-    for points in routes:
-        path.addPath(rounded(points))
-    painter.setPen(pen(ink, max(width, thin)))
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.drawPath(path)
+    for y, left, right in stroke.level:
+        if area is None or (area.top() <= y <= area.bottom() and _meet(left, right, area)):
+            path.moveTo(left, y)
+            path.lineTo(right, y)
+    for x, top, bottom in stroke.upright:
+        if area is None or (area.left() <= x <= area.right()):
+            path.moveTo(x, top)
+            path.lineTo(x, bottom)
+    for one, corner, other in stroke.bends:
+        if area is None or area.contains(QPointF(*corner)):
+            path.moveTo(*one)
+            path.quadTo(*corner, *other)
+    if area is None:
+        stroke.held["path"] = path
+    return path
 
 
-def _pollen(
-    painter: QPainter,
-    routes: Sequence[Points],
-    ink: str,
-    detail: float,
-    step: float,
-    size: float,
-) -> None:
-    if detail < 0.3:
-        dotted = pen(ink, max(1.0, 0.7 / max(detail, 0.02)), Qt.PenStyle.DotLine)
-        painter.setPen(dotted)
-        for points in routes:
-            painter.drawPolyline(QPolygonF([QPointF(x, y) for x, y in points]))
-        return
-    spots = dict.fromkeys(spot for points in routes for spot in grains(points, step))
+def _meet(left: float, right: float, area: QRectF) -> bool:
+    return left <= area.right() and right >= area.left()
+
+
+def _spots_path(stroke: Stroke, clip: QRectF | None) -> QPainterPath:
+    if "path" in stroke.held:
+        held: QPainterPath = stroke.held["path"]
+        return held
+    if clip is None or len(stroke.spots) < _MANY:
+        path = _round_spots(stroke.spots, sizes().grain)
+        stroke.held["path"] = path
+        return path
+    import numpy as np
+
+    places = stroke.held.get("places")
+    if places is None:
+        places = stroke.held["places"] = np.array(stroke.spots)
+    near = clip.adjusted(-6, -6, 6, 6)
+    xs, ys = places[:, 0], places[:, 1]
+    inside = (xs > near.left()) & (xs < near.right()) & (ys > near.top()) & (ys < near.bottom())
+    return _round_spots(places[inside].tolist(), sizes().grain)
+
+
+def _round_spots(spots: Iterable[Sequence[float]], size: float) -> QPainterPath:
     path = QPainterPath()
     path.setFillRule(Qt.FillRule.WindingFill)
     for x, y in spots:
         path.addEllipse(QPointF(x, y), size / 2, size / 2)
+    return path
+
+
+def _dots(painter: QPainter, path: QPainterPath, ink: str) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(colour(ink))
     painter.drawPath(path)
@@ -142,25 +153,27 @@ def draw_route(painter: QPainter, line: Line, points: Points, theme: Theme, deta
     painter.setPen(under)
     painter.drawPath(rounded(points))
     if line.role == "pollen":
-        _pollen(painter, [points], theme["lit"], detail, sizes().grid, sizes().grain + 1.2)
+        spots = grains(points, sizes().grid)
+        _dots(painter, _round_spots(spots, sizes().grain + 1.2), theme["lit"])
     else:
         painter.setPen(pen(theme["lit"], max(3.0, 1.4 / max(detail, 0.02))))
         painter.drawPath(rounded(points))
 
 
-def draw_ends(
+def draw_end(
     painter: QPainter,
-    line: Line,
-    link: Link,
-    points: Points,
+    end: End,
     theme: Theme,
     *,
     detail: float,
     orientation: Orientation,
-    right_of_knot: bool,
+    framed: bool = False,
 ) -> None:
-    """What stands at the end of a route: ♀ or ♂, odds, unrecorded selfings."""
-    x, y = points[0] if line.back else points[-1]
+    """What stands at the end of a route: ♀ or ♂, odds, unrecorded selfings.
+
+    framed : the knot stands in a reciprocal frame, where the signs show at every scale
+    """
+    x, y, link = end.x, end.y, end.link
     down = orientation == "down"
     ink = theme["ink_soft"]
     if link.role == "progeny":
@@ -176,14 +189,43 @@ def draw_ends(
         painter.setFont(font(theme, 10.5, strong=True))
         spot = QPointF(x + 5, y - 7) if down else QPointF(x - 30, y - 5)
         painter.drawText(spot, odds_text(link.odds))
-    if detail < NEAR or link.role == "source" or line.back or not link.sure:
+    least = FAR if framed else NEAR
+    if detail < least or link.role == "source" or not link.sure:
         return
     draw = female if link.role == "seed" else male
+    # Far out the sign grows, so that it can still be told which one it is.
+    size = 11.0 if detail >= 0.75 else min(15.0, 8.25 / detail)
     if down:
-        side = 9 if right_of_knot and link.sure else -9
-        draw(painter, x + side, y - 10, 11, ink)
+        draw(painter, x + (1 if end.right else -1) * (3.5 + size / 2), y - 10, size, ink)
     else:
-        draw(painter, x - 11, y + (10 if right_of_knot else -10), 11, ink)
+        draw(painter, x - 11, y + (1 if end.right else -1) * (4.5 + size / 2), size, ink)
+
+
+def draw_loop_words(
+    painter: QPainter, points: Points, theme: Theme, *, detail: float, orientation: Orientation
+) -> None:
+    """On a line that runs back to an ancestor: an arrowhead that way, and what it says."""
+    ways = list(itertools.pairwise(points))
+    (x0, y0), (x1, y1) = max(ways, key=lambda way: _length(*way))
+    x, y = (x0 + x1) / 2, (y0 + y1) / 2
+    way_x, way_y = (x1 > x0) - (x1 < x0), (y1 > y0) - (y1 < y0)
+    tip = QPointF(x + 6 * way_x, y + 6 * way_y)
+    wings = [
+        QPointF(x - 6 * way_x + side * 6 * way_y, y - 6 * way_y + side * 6 * way_x)
+        for side in (1, -1)
+    ]
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour(theme["warning"]))
+    painter.drawPolygon(QPolygonF([tip, *wings]))
+    if detail < 0.4:
+        return
+    words, type_ = "own ancestor", font(theme, 11, strong=True)
+    beside = QPointF(x + 10, y + 4) if way_y else QPointF(x + 12, y - 8)
+    wide = QFontMetricsF(type_).horizontalAdvance(words)
+    painter.fillRect(QRectF(beside.x() - 3, beside.y() - 11, wide + 6, 15), colour(theme["ground"]))
+    painter.setPen(colour(theme["warning"]))
+    painter.setFont(type_)
+    painter.drawText(beside, words)
 
 
 def draw_open_end(
@@ -195,7 +237,7 @@ def draw_open_end(
     ink = theme["line_soft"]
     points = [tip, (end.x, end.y)]
     if end.role == "pollen":
-        _pollen(painter, [points], ink, max(detail, 0.3), sizes().grid, sizes().grain)
+        _dots(painter, _round_spots(grains(points, sizes().grid), sizes().grain), ink)
     else:
         painter.setPen(pen(ink, sizes().line))
         painter.drawLine(QPointF(*tip), QPointF(end.x, end.y))
@@ -208,4 +250,4 @@ def draw_open_end(
         painter.drawText(QRectF(tip[0] - 7, tip[1] - 7, 14, 14), Qt.AlignmentFlag.AlignCenter, "?")
         if end.odds < 1.0:
             painter.setFont(font(theme, 10.5, strong=True))
-            painter.drawText(QPointF(end.x + 5, end.y - 3), odds_text(end.odds))
+            painter.drawText(QPointF(end.x + 5, end.y - 4), odds_text(end.odds))

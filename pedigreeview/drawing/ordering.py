@@ -10,12 +10,14 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
 
+from pedigreeview.drawing.blocks import Role
 from pedigreeview.drawing.layers import Item, KnotPlace, Layers, Port
 
 __all__ = [
     "DOT_MOST",
     "PITCH",
     "WIDE_PITCH",
+    "open_slots",
     "order_by_barycentre",
     "order_by_dot",
     "order_by_places",
@@ -73,6 +75,12 @@ def order_by_dot(built: Layers) -> None:
             built.items[key].x = float(place.split(",")[0])
     finally:
         graph.close()
+    for net in built.nets.values():
+        if net.back:
+            _, link = net.ends[0]
+            right = max(built.items[link.above].x, built.items[link.below].x)
+            for item in built.back_column(net):
+                item.x = right + 1.0
     _sort_rows(built)
 
 
@@ -115,6 +123,12 @@ def order_by_places(built: Layers, old: Mapping[str, float]) -> None:
 def order_by_barycentre(built: Layers, sweeps: int = 8) -> None:
     """A first order for pictures too large for dot."""
     ups, downs = _pieces_by_item(built)
+    for net in built.nets.values():
+        if net.back:
+            _, link = net.ends[0]
+            column = built.back_column(net)
+            ups[column[0].key].append((link.below, net.key))
+            downs[column[-1].key].append((link.above, net.key))
     for row in built.rows:
         for at, key in enumerate(row):
             built.items[key].x = float(at)
@@ -251,6 +265,9 @@ def _tag_ports(
     for other, net in pieces:
         end = built.items[other]
         aims[net] += [end.x + port.offset for port in (end.above if lower else end.below)[net]]
+    for net in ports:
+        if net.startswith("back"):
+            aims[net].append(built.items[f"{net} @{item.layer}"].x)
     rank = {"seed": 0, "source": 1, "pollen": 2}
     order = sorted(
         ports,
@@ -271,21 +288,17 @@ def _knot_ports(built: Layers, item: Item, ups: dict[str, list[tuple[str, str]]]
     for above, net in ups.get(item.key, ()):
         end = built.items[above]
         comes_from[net] = end.x + end.below[net][0].offset
+    for net in item.above:
+        if net.startswith("back"):
+            comes_from[net] = built.items[f"{net} @{item.layer}"].x
     by_knot: dict[str, list[tuple[str, Port]]] = defaultdict(list)
     for net, ports in item.above.items():
         for port in ports:
             by_knot[port.knot].append((net, port))
     for place in item.knots:
-        # A loop's lines leave at the right end of the pill, apart from the progeny and each other.
-        edge = place.width / 2 - 6.0
-        for net, ports in item.below.items():
+        for ports in item.below.values():
             for port in ports:
-                if port.knot != place.knot.key:
-                    continue
-                if net.startswith("back"):
-                    port.offset = place.middle + edge
-                    edge -= 6.0 if edge > 6.0 else 0.0
-                else:
+                if port.knot == place.knot.key:
                     port.offset = place.middle
         spread_ends(place, by_knot.get(place.knot.key, []), comes_from)
 
@@ -316,3 +329,24 @@ def spread_ends(
         first = 1
     for at, (_, port) in enumerate(order):
         port.offset = place.middle + (first + at - (slots - 1) / 2) * pitch
+
+
+def open_slots(item: Item) -> list[tuple[str, Role, float, float]]:
+    """Unknown parents of a block's knots: (knot, side, odds, x)."""
+    found: list[tuple[str, Role, float, float]] = []
+    for held in item.knots:
+        knot = held.knot
+        if knot.sign not in ("cross", "selfing"):
+            continue
+        known = sum(port.knot == knot.key for ports in item.above.values() for port in ports)
+        blank = [odds for code, odds in knot.pollen if not code]
+        slots = known + len(blank) + (not knot.seed)
+        pitch = slot_pitch(held, slots)
+        first = item.x + held.middle - (slots - 1) / 2 * pitch
+        if not knot.seed:
+            found.append((knot.key, "seed", 1.0, first))
+        found += [
+            (knot.key, "pollen", odds, first + (slots - len(blank) + at) * pitch)
+            for at, odds in enumerate(blank)
+        ]
+    return found

@@ -7,29 +7,42 @@ how large one unit comes out, which decides what is worth drawing.
 from __future__ import annotations
 
 import itertools
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from typing import TypeVar
 
+import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
 from pedigreeview.drawing.blocks import Sign
+from pedigreeview.drawing.far import (
+    CROWD,
+    LINES_FAR,
+    Cull,
+    block_boxes,
+    cull_of,
+    paint_far,
+    rastered,
+)
 from pedigreeview.drawing.lighting import Lit
 from pedigreeview.drawing.lines import (
-    Points,
-    draw_ends,
-    draw_line,
+    draw_end,
+    draw_loop_words,
     draw_open_end,
     draw_route,
-    within,
+    draw_stroke,
 )
 from pedigreeview.drawing.placing import Placed, PlacedBlock
 from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
+from pedigreeview.drawing.strokes import strokes
 from pedigreeview.drawing.tags import FAR, Dress, draw_tag, elided, font
 from pedigreeview.drawing.theme import Theme, sizes
 
 __all__ = ["Scene", "paint", "paint_bands"]
 
+_Thing = TypeVar("_Thing")
 _NO_LIT = Lit(frozenset(), frozenset())
 
 
@@ -46,6 +59,10 @@ class Scene:
     lines: float = 1.0
     """Opacity of the lines."""
     blocks: float = 1.0
+    pair: tuple[str, ...] = ()
+    """The two plants that are compared."""
+    text: float = 1.0
+    """How much larger than usual the type of the window is."""
 
 
 def paint(
@@ -72,19 +89,29 @@ def paint(
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
     if bands:
-        paint_bands(painter, placed, theme, detail=detail, clip=clip)
+        paint_bands(painter, placed, theme, detail=detail, clip=clip, text=scene.text)
     seen = _seen(placed, clip, scene)
-    for item in seen:
-        if item.block.sort == "pair":
-            _frame(painter, item, theme, lit, scene)
-    _lines(painter, placed, theme, detail, lit, scene, clip)
+    crowded = detail < FAR or (detail < LINES_FAR and len(placed.blocks) > CROWD)
+    pixels = crowded and clip is not None and scene.moved is None and rastered(painter)
+    if not pixels or detail >= FAR:
+        for item in seen:
+            if item.block.sort == "pair":
+                _frame(painter, item, theme, lit, scene)
+    if pixels and clip is not None:
+        paint_far(painter, placed, theme, lit=lit, clip=clip, tints=scene.tints)
+    _lines(painter, placed, theme, detail, lit, scene, clip, pixels=pixels)
     numbers = dict(placed.view.founders)
     pins = {placed.view.block_of(code): at + 1 for at, code in enumerate(scene.pins)}
     focus_key = placed.view.block_of(focus) if focus else ""
     selected = placed.view.block_of(scene.selected) if scene.selected else ""
+    pair = {placed.view.block_of(code) for code in scene.pair if code}
     hover = scene.hover
     painter.save()
     painter.setOpacity(painter.opacity() * scene.blocks)
+    if pixels and detail < FAR:
+        # Their rectangles are there already: only what is marked is drawn on them.
+        marked = {focus_key, selected, scene.selected, hover, *pins, *lit.blocks, *pair}
+        seen = [item for item in seen if item.block.key in marked]
     for item in seen:
         block = item.block
         dx, dy = scene.moved(item) if scene.moved is not None else (0.0, 0.0)
@@ -95,7 +122,7 @@ def paint(
                 bool(hover) and hover in (block.key, block.code),
                 pins.get(block.key, 0),
                 bool(lit.blocks) and block.key not in lit.blocks,
-                block.key in lit.blocks,
+                block.key in lit.blocks or block.key in pair,
                 (scene.tints or {}).get(block.code or block.codes[0], ""),
             )
             rect = QRectF(item.x + dx, item.y + dy, item.width, item.height)
@@ -108,15 +135,7 @@ def paint(
 def _seen(placed: Placed, clip: QRectF | None, scene: Scene) -> list[PlacedBlock]:
     if clip is None or scene.moved is not None:
         return list(placed.blocks)
-    near = clip.adjusted(-40, -40, 40, 40)
-    return [
-        item
-        for item in placed.blocks
-        if item.x <= near.right()
-        and item.right >= near.left()
-        and item.y <= near.bottom()
-        and item.bottom >= near.top()
-    ]
+    return [placed.blocks[at] for at in Cull.near(block_boxes(placed), clip)]
 
 
 def paint_bands(
@@ -126,18 +145,22 @@ def paint_bands(
     *,
     detail: float = 1.0,
     clip: QRectF | None = None,
+    text: float = 1.0,
+    names: bool = True,
 ) -> None:
     """The faint strips of the generations, each with its number and name at the near edge."""
     left, top, width, height = placed.bounds
     area = clip if clip is not None else QRectF(left, top, width, height)
     down = placed.orientation == "down"
-    scale = 1.0 / max(min(detail, 1.0), 0.05)
+    scale = text / max(min(detail, text), 0.05)
     for band in placed.bands:
         if down:
             strip = QRectF(area.left(), band.start, area.width(), band.end - band.start)
         else:
             strip = QRectF(band.start, area.top(), band.end - band.start, area.height())
         painter.fillRect(strip, colour(theme["band"]))
+        if not names:
+            continue
         _band_label(painter, band.generation, band.label, strip, theme, down, scale)
 
 
@@ -186,44 +209,13 @@ def _lines(
     lit: Lit,
     scene: Scene,
     clip: QRectF | None,
+    *,
+    pixels: bool,
 ) -> None:
     if scene.lines <= 0.0:
         return
-    middles = {spot.key: spot for item in placed.blocks for spot in item.knots}
-    down = placed.orientation == "down"
-    painter.save()
-    painter.setOpacity(painter.opacity() * scene.lines * (0.22 if lit.blocks else 1.0))
-    order = {"progeny": 0, "source": 0, "pollen": 1, "seed": 2}
-    for line in sorted(placed.lines, key=lambda line: order[line.role]):
-        ways = [points for _, points in line.routes if _near(points, clip)]
-        routes: list[Points] = list(ways)
-        if clip is not None:
-            routes = [part for points in ways for part in within(points, clip, sizes().grid)]
-        draw_line(painter, line, theme, detail=detail, routes=routes)
-        for link, points in line.routes:
-            end = points[-1]
-            spot = middles.get(link.knot)
-            right = False
-            if spot is not None and link.role in ("seed", "pollen"):
-                right = (
-                    end[0] > spot.x + spot.width / 2 if down else end[1] > spot.y + spot.height / 2
-                )
-            if _near((end,), clip):
-                draw_ends(
-                    painter,
-                    line,
-                    link,
-                    points,
-                    theme,
-                    detail=detail,
-                    orientation=placed.orientation,
-                    right_of_knot=right,
-                )
-    for open_end in placed.open_ends:
-        if not _near(((open_end.x, open_end.y),), clip):
-            continue
-        draw_open_end(painter, open_end, theme, detail=detail, orientation=placed.orientation)
-    painter.restore()
+    if not (pixels and detail < FAR):
+        _strokes(painter, placed, theme, detail, lit, scene, clip, pixels=pixels)
     if lit.links:
         painter.save()
         painter.setOpacity(painter.opacity() * scene.lines)
@@ -232,6 +224,46 @@ def _lines(
                 if (link.above, link.below, link.role, link.knot) in lit.links:
                     draw_route(painter, line, points, theme, detail)
         painter.restore()
+
+
+def _strokes(
+    painter: QPainter,
+    placed: Placed,
+    theme: Theme,
+    detail: float,
+    lit: Lit,
+    scene: Scene,
+    clip: QRectF | None,
+    *,
+    pixels: bool,
+) -> None:
+    found, cull = strokes(placed), cull_of(placed)
+    painter.save()
+    painter.setOpacity(painter.opacity() * scene.lines * (0.22 if lit.blocks else 1.0))
+    way = placed.orientation
+    for stroke in _picked(found.strokes, cull.strokes, clip):
+        if not pixels:
+            draw_stroke(painter, stroke, theme, detail=detail, clip=clip)
+        if stroke.line.back and detail >= FAR:
+            for _, points in stroke.line.routes:
+                draw_loop_words(painter, points, theme, detail=detail, orientation=way)
+    if detail >= FAR:
+        for end in _picked(found.ends, cull.ends, clip):
+            framed = end.link.knot in cull.framed
+            draw_end(painter, end, theme, detail=detail, orientation=way, framed=framed)
+        for open_end in placed.open_ends:
+            if _near(((open_end.x, open_end.y),), clip):
+                draw_open_end(painter, open_end, theme, detail=detail, orientation=way)
+    painter.restore()
+
+
+def _picked(
+    things: Sequence[_Thing], boxes: NDArray[np.float64], clip: QRectF | None
+) -> Iterable[_Thing]:
+    """Those things whose boxes lie near the clip."""
+    if clip is None:
+        return things
+    return (things[at] for at in Cull.near(boxes, clip))
 
 
 def _near(points: tuple[tuple[float, float], ...], clip: QRectF | None) -> bool:

@@ -6,7 +6,7 @@ Drawn as lines and dots within a rectangle, not as brushes, so that they stay sh
 from __future__ import annotations
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QFont, QPainter
 
 from pedigreeview.drawing.signs import colour, pen
 from pedigreeview.drawing.theme import Theme
@@ -14,36 +14,53 @@ from pedigreeview.drawing.theme import Theme
 __all__ = ["hatch", "share"]
 
 
-def share(painter: QPainter, rect: QRectF, number: int, theme: Theme) -> None:
-    """One founder's part of a stripe: its colour, or in grey its pattern."""
+def share(painter: QPainter, rect: QRectF, number: int, theme: Theme, *, initial: str = "") -> None:
+    """One founder's part of a stripe: its colour, or in grey its pattern with its initial."""
     if not theme.patterned or number < 0:
         painter.fillRect(rect, colour(theme.founder(number)))
         return
     ink, paper = theme["ink"], theme["paper"]
-    plain = {0: theme.founders[0], 1: theme.founders[1], 2: paper}
-    painter.fillRect(rect, colour(plain.get(number, paper)))
-    if number == 3:
-        hatch(painter, rect, ink, 4.0, way=1)
-    elif number == 4:
-        hatch(painter, rect, ink, 4.0, way=-1)
-    elif number == 5:
-        _bars(painter, rect, ink, 4.0, level=True)
-    elif number == 6:
-        _bars(painter, rect, ink, 4.0, level=False)
-    elif number == 7:
+    painter.fillRect(rect, colour(paper))
+    if number == 0:
+        hatch(painter, rect, ink, 3.6, way=1)
+    elif number == 1:
+        _dots(painter, rect, ink)
+    elif number == 2:
         hatch(painter, rect, ink, 5.0, way=1)
         hatch(painter, rect, ink, 5.0, way=-1)
+    elif number == 3:
+        _bars(painter, rect, ink, 4.0, level=True)
+    elif number == 4:
+        _bars(painter, rect, ink, 3.6, level=False)
+    elif number == 5:
+        hatch(painter, rect, ink, 3.6, way=-1)
+    elif number == 6:
+        hatch(painter, rect, ink, 7.0, way=1, width=2.6)
+    elif number == 7:
+        _bars(painter, rect, ink, 7.0, level=True, width=3.0)
     elif number == 8:
-        _dots(painter, rect, ink)
+        hatch(painter, rect, ink, 7.0, way=-1, width=2.6)
     elif number == 9:
-        hatch(painter, rect, ink, 7.0, way=1, width=2.4)
+        _bars(painter, rect, ink, 4.0, level=True)
+        _bars(painter, rect, ink, 3.6, level=False)
     elif number == 10:
-        hatch(painter, rect, ink, 7.0, way=-1, width=2.4)
-    elif number == 11:
-        _bars(painter, rect, ink, 7.0, level=True, width=2.6)
+        painter.fillRect(rect, colour(theme["ink_soft"]))
+    else:
+        painter.fillRect(rect, colour(ink))
     painter.setPen(pen(theme["paper_edge"], 0.6))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(rect)
+    if initial and rect.height() >= 13:
+        middle = rect.center()
+        spot = QRectF(middle.x() - 4.6, middle.y() - 5.5, 9.2, 11)
+        painter.fillRect(spot, colour(paper))
+        held = QFont()
+        held.setFamilies(list(theme.fonts))
+        held.setPixelSize(10)
+        held.setBold(True)
+        painter.setFont(held)
+        painter.setPen(colour(ink))
+        painter.drawText(spot, Qt.AlignmentFlag.AlignCenter, initial)
 
 
 def hatch(

@@ -9,17 +9,17 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 from pedigreeview.drawing.blocks import Block, Link, Role, View
 from pedigreeview.drawing.layers import Item, KnotPlace, Layers, layers
 from pedigreeview.drawing.ordering import (
     DOT_MOST,
+    open_slots,
     order_by_barycentre,
     order_by_dot,
     order_by_places,
     settle_ports,
-    slot_pitch,
     untangle,
 )
 from pedigreeview.drawing.parting import part_uprights
@@ -136,6 +136,8 @@ class Placed:
     """Left, top, width and height of everything drawn."""
     old_places: dict[str, tuple[float, float]] = field(default_factory=dict, repr=False)
     """Middles of all items, through places too: where the next picture starts from."""
+    held: dict[str, Any] = field(default_factory=dict, compare=False, repr=False)
+    """What the painter worked out from the places; not sent to another process."""
 
     def block(self, key: str) -> PlacedBlock | None:
         """The block of that key."""
@@ -184,7 +186,7 @@ def place(
     settle_ports(built)
     anchor = _anchor(view, built, common)
     settle(built, measures, pull, anchor)
-    part_uprights(built, measures)
+    part_uprights(built, measures, anchor)
     routed, heights = route(built, measures)
     return _assemble(view, built, routed, heights, measures, orientation, anchor, old)
 
@@ -277,7 +279,7 @@ def _assemble(
         if item.block is None:
             continue
         blocks.append(_placed_block(item, middle, measures, sideways, turn))
-        for knot, role, odds, at in _open_ends(item):
+        for knot, role, odds, at in open_slots(item):
             x, y = turn(at, middle - item.height / 2 + _inset(item, measures))
             open_ends.append(OpenEnd(knot, role, odds, x, y, measures.note_room))
     lines = tuple(
@@ -334,27 +336,6 @@ def _placed_block(
 def _pill_width(held: KnotPlace, measures: Sizes) -> float:
     wide = held.knot.label or len(held.knot.pollen) > 1
     return held.width if wide else measures.knot_height
-
-
-def _open_ends(item: Item) -> list[tuple[str, Role, float, float]]:
-    """Unknown parents of a block's knots: (knot, side, odds, x)."""
-    found: list[tuple[str, Role, float, float]] = []
-    for held in item.knots:
-        knot = held.knot
-        if knot.sign not in ("cross", "selfing"):
-            continue
-        known = sum(port.knot == knot.key for ports in item.above.values() for port in ports)
-        blank = [odds for code, odds in knot.pollen if not code]
-        slots = known + len(blank) + (not knot.seed)
-        pitch = slot_pitch(held, slots)
-        first = item.x + held.middle - (slots - 1) / 2 * pitch
-        if not knot.seed:
-            found.append((knot.key, "seed", 1.0, first))
-        found += [
-            (knot.key, "pollen", odds, first + (slots - len(blank) + at) * pitch)
-            for at, odds in enumerate(blank)
-        ]
-    return found
 
 
 def _bands(

@@ -26,7 +26,7 @@ def route(built: Layers, sizes: Sizes) -> tuple[list[RoutedNet], list[tuple[floa
     """Ways of all nets, and upper and lower edge of each layer."""
     bars: dict[int, dict[str, Bar]] = {}
     counts: dict[int, int] = {}
-    for layer in range(len(built.rows) - 1):
+    for layer in range(-1, len(built.rows) - 1):
         bars[layer], counts[layer] = gap_bars(built, layer, sizes)
     heights = _heights(built, counts, sizes)
     routed = []
@@ -41,7 +41,7 @@ def route(built: Layers, sizes: Sizes) -> tuple[list[RoutedNet], list[tuple[floa
 def gap_bars(built: Layers, layer: int, sizes: Sizes) -> tuple[dict[str, Bar], int]:
     """The bars of the gap below a layer, one a net, on their tracks; and how many tracks."""
     found: dict[str, Bar] = {}
-    for key in built.rows[layer]:
+    for key in built.rows[layer] if layer >= 0 else ():
         item = built.items[key]
         for net, ports in item.below.items():
             bar = found.setdefault(net, Bar(net, [], []))
@@ -49,14 +49,15 @@ def gap_bars(built: Layers, layer: int, sizes: Sizes) -> tuple[dict[str, Bar], i
     for key in built.rows[layer + 1]:
         item = built.items[key]
         for net, ports in item.above.items():
-            found[net].bottoms += [item.x + port.offset for port in ports]
+            bar = found.setdefault(net, Bar(net, [], []))
+            bar.bottoms += [item.x + port.offset for port in ports]
     count = assign_tracks(list(found.values()), 4 * sizes.grid)
     return found, count
 
 
 def _heights(built: Layers, counts: dict[int, int], sizes: Sizes) -> list[tuple[float, float]]:
     heights: list[tuple[float, float]] = []
-    y = 0.0
+    y = 0.0 if not counts[-1] else _gap(built, -1, counts[-1], sizes)
     for layer, row in enumerate(built.rows):
         items = [built.items[key] for key in row]
         high = max((item.height for item in items), default=0.0)
@@ -71,11 +72,13 @@ def _heights(built: Layers, counts: dict[int, int], sizes: Sizes) -> list[tuple[
 
 def _gap(built: Layers, layer: int, tracks: int, sizes: Sizes) -> float:
     """Room between two layers: the edge of the band, the tracks, signs and notes at the ends."""
+    if layer < 0:
+        return 2 * sizes.grid + tracks * sizes.track + sizes.note_room
     here = any(built.items[key].block is not None for key in built.rows[layer])
     following = any(built.items[key].block is not None for key in built.rows[layer + 1])
     if layer % 2 == 1:
         if not built.rows[layer + 1]:
-            return sizes.gap_pad
+            return sizes.gap_pad + tracks * sizes.track
         below = sizes.note_room if following else 0.0
         return sizes.gap_pad + tracks * sizes.track + below
     if not built.rows[layer + 1] or (not built.rows[layer] and layer == 0):
@@ -114,6 +117,8 @@ def _way(
     heights: list[tuple[float, float]],
     sizes: Sizes,
 ) -> tuple[Point, ...]:
+    if net.back:
+        return _way_back(built, net, link, bars, heights, sizes)
     above = {lower: upper for upper, lower in net.pieces}
     steps = []
     at = end
@@ -135,11 +140,40 @@ def _way(
     return _plain(points)
 
 
+def _way_back(
+    built: Layers,
+    net: Net,
+    link: Link,
+    bars: dict[int, dict[str, Bar]],
+    heights: list[tuple[float, float]],
+    sizes: Sizes,
+) -> tuple[Point, ...]:
+    """Out of the parent below, up beside everything, into the knot from above."""
+    parent, knot = built.items[link.above], built.items[link.below]
+
+    def bar_y(gap: int) -> float:
+        return _track_y(gap, max(bars[gap][net.key].track, 0), heights, sizes)
+
+    x = parent.x + parent.below[net.key][0].offset
+    points: list[Point] = [(x, _edge(parent, heights, sizes, lower=True)), (x, bar_y(parent.layer))]
+    for item in reversed(built.back_column(net)):
+        if item.x != points[-1][0]:
+            y = bar_y(item.layer)
+            points += [(points[-1][0], y), (item.x, y)]
+        points.append((item.x, heights[item.layer][0]))
+    x = knot.x + _port(knot.above[net.key], link).offset
+    y = bar_y(knot.layer - 1)
+    points += [(points[-1][0], y), (x, y), (x, _edge(knot, heights, sizes, lower=False))]
+    return _plain(points)
+
+
 def _port(ports: list[Port], link: Link) -> Port:
     return next((port for port in ports if port.knot == link.knot), ports[0])
 
 
 def _track_y(layer: int, track: int, heights: list[tuple[float, float]], sizes: Sizes) -> float:
+    if layer < 0:
+        return 2 * sizes.grid + track * sizes.track
     pad = sizes.gap_pad if layer % 2 == 1 else 2 * sizes.grid
     return heights[layer][1] + pad + track * sizes.track
 

@@ -72,6 +72,14 @@ def _pulls(built: Layers) -> dict[str, list[tuple[str, float, float, bool]]]:
                 shift = out.offset - into.offset
                 found[below].append((above, shift, weight, True))
                 found[above].append((below, -shift, weight, False))
+    for line in built.nets.values():
+        if not line.back:
+            continue
+        _, link = line.ends[0]
+        column = built.back_column(line)
+        for end, key in ((column[0], link.below), (column[-1], link.above)):
+            beside = built.items[key].width / 2 + 24.0
+            found[end.key].append((key, beside, 0.5, True))
     return found
 
 

@@ -16,7 +16,7 @@ def apart(one: Item, other: Item, sizes: Sizes) -> float:
         return 2 * sizes.grid
     gap = sizes.tag_gap
     if one.block is None or other.block is None:
-        gap = 3 * sizes.grid
+        gap = 4 * sizes.grid
     elif one.knots or other.knots:
         gap = sizes.knot_gap
     return (one.width + other.width) / 2 + gap
@@ -51,7 +51,7 @@ def straighten_trunks(built: Layers, sizes: Sizes) -> None:
 
 def _trunks(built: Layers, net: Net) -> list[list[str]]:
     """The through places of a net, top to bottom; a net has one a layer."""
-    through = [below for _, below in net.pieces if built.items[below].block is None]
+    through = [key for piece in net.pieces for key in piece if built.items[key].block is None]
     through = sorted(dict.fromkeys(through), key=lambda key: built.items[key].layer)
     return [through] if through else []
 

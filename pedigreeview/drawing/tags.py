@@ -13,13 +13,24 @@ from pedigreeview.drawing.patterns import hatch, share
 from pedigreeview.drawing.signs import chevron, colour, pen, sign
 from pedigreeview.drawing.theme import Theme, sizes
 
-__all__ = ["FAR", "MIDDLE", "NEAR", "Dress", "draw_tag", "elided", "font", "tab_rects", "tag_path"]
+__all__ = [
+    "FAR",
+    "MIDDLE",
+    "NEAR",
+    "Dress",
+    "draw_tag",
+    "elided",
+    "font",
+    "pin_letter",
+    "tab_rects",
+    "tag_path",
+]
 
 FAR = 0.16
 """Scale below which a tag is a filled shape."""
 MIDDLE = 0.6
 """Scale below which a tag carries its code alone, in larger type."""
-NEAR = 0.85
+NEAR = 0.55
 """Scale from which the signs of the sexes and small figures show."""
 
 
@@ -62,6 +73,16 @@ def _elided(families: tuple[str, ...], size: float, strong: bool, text: str, wid
 def elided(theme: Theme, size: float, text: str, width: float, *, strong: bool = False) -> str:
     """The text, shortened with an ellipsis to the width."""
     return _elided(theme.fonts, size, strong, text, width)
+
+
+def pin_letter(at: int) -> str:
+    """The letter of a pin, A for the first: beyond Z it goes on with AA."""
+    letters = ""
+    at += 1
+    while at > 0:
+        at, rest = divmod(at - 1, 26)
+        letters = chr(65 + rest) + letters
+    return letters
 
 
 def tag_path(rect: QRectF, corner: float, *, notch: bool = False) -> QPainterPath:
@@ -122,8 +143,13 @@ def draw_tag(
     if detail < FAR:
         _far(painter, block, rect, theme, numbers, dress)
     else:
-        _paper(painter, block, rect, theme, dress)
+        _paper(painter, block, rect, theme, dress, hole=detail >= MIDDLE)
+        if not dress.faint:
+            # Faded, one founder's stripe could pass for another's.
+            painter.setOpacity(before)
         _stripe(painter, block, rect, theme, numbers)
+        if faded and not dress.faint:
+            painter.setOpacity(before * 0.5)
         _fixation_bar(painter, block, rect, theme)
         if faded and not dress.faint:
             painter.setOpacity(before * 0.75)
@@ -150,7 +176,9 @@ def _far(
         painter.fillRect(edge, colour(theme.founder(numbers.get(top, -1))))
 
 
-def _paper(painter: QPainter, block: Block, rect: QRectF, theme: Theme, dress: Dress) -> None:
+def _paper(
+    painter: QPainter, block: Block, rect: QRectF, theme: Theme, dress: Dress, *, hole: bool
+) -> None:
     corner = sizes().corner
     edge = theme["ink_soft"] if dress.hover else theme["paper_edge"]
     behind = 2 if block.sort == "pack" else 1 if block.pool else 0
@@ -165,11 +193,14 @@ def _paper(painter: QPainter, block: Block, rect: QRectF, theme: Theme, dress: D
     painter.setPen(pen(edge, 1.6 if dress.hover else 1.0))
     painter.setBrush(colour(dress.tint or theme["paper"]))
     painter.drawPath(tag_path(rect, corner, notch=block.status == "kept"))
-    hole = QPointF(rect.right() - 15, rect.top() + 15)
+    if not hole:
+        # Larger type takes its place.
+        return
+    spot = QPointF(rect.right() - 15, rect.top() + 15)
     painter.setBrush(colour(theme["ground"]))
-    painter.drawEllipse(hole, 3.2, 3.2)
+    painter.drawEllipse(spot, 3.2, 3.2)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.drawEllipse(hole, 5.6, 5.6)
+    painter.drawEllipse(spot, 5.6, 5.6)
 
 
 def _stripe(
@@ -185,9 +216,8 @@ def _stripe(
         high = inner.height() * part
         if at == len(shares) - 1 and block.unknown_share < 1e-9:
             high = inner.bottom() - y
-        share(
-            painter, QRectF(inner.left(), y, inner.width(), high), numbers.get(founder, -1), theme
-        )
+        part_rect = QRectF(inner.left(), y, inner.width(), high)
+        share(painter, part_rect, numbers.get(founder, -1), theme, initial=founder[:1])
         y += high
         if y < inner.bottom() - 0.5:
             painter.fillRect(
@@ -276,13 +306,14 @@ def _rings(painter: QPainter, rect: QRectF, theme: Theme, dress: Dress, detail: 
     if dress.focus:
         painter.setPen(pen(theme["accent"], thick))
         painter.drawPath(tag_path(rect.adjusted(-5, -5, 5, 5), sizes().corner + 3))
-    if dress.selected or dress.lit:
+    marked = dress.selected and not dress.focus
+    if marked or dress.lit:
         wide = 9 if dress.focus else 5
         painter.setPen(
             pen(
                 theme["select"],
                 thick * 0.8,
-                Qt.PenStyle.DashLine if dress.selected else Qt.PenStyle.SolidLine,
+                Qt.PenStyle.DashLine if marked else Qt.PenStyle.SolidLine,
             )
         )
         painter.drawPath(
@@ -296,6 +327,4 @@ def _rings(painter: QPainter, rect: QRectF, theme: Theme, dress: Dress, detail: 
         painter.setFont(font(theme, 10, strong=True))
         painter.setPen(colour(theme["ground"]))
         around = QRectF(spot.x() - 8, spot.y() - 8, 16, 16)
-        painter.drawText(
-            around, Qt.AlignmentFlag.AlignCenter, "AB"[dress.pin - 1 : dress.pin] or str(dress.pin)
-        )
+        painter.drawText(around, Qt.AlignmentFlag.AlignCenter, pin_letter(dress.pin - 1))

@@ -77,7 +77,7 @@ class Sizes:
                 room = self.stripe + 8 + 30
                 code = text_width(block.title, self.code_type, strong=True) + room
                 name = text_width(block.subtitle, self.name_type) + self.stripe + 20
-                widest = max(widest, code, min(name, self.tag_most - 24))
+                widest = max(widest, code, name)
         step = 2 * self.grid
         return min(self.tag_most, -(-widest // step) * step)
 

@@ -8,16 +8,21 @@ each other either.  Knows no Qt.
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 __all__ = ["NEAR", "Bar", "assign_tracks"]
 
-NEAR = 5.0
+NEAR = 12.0 - 0.01
 """Uprights closer than this could be read as one."""
 
 
-@dataclass(slots=True)
+_FEW = 60
+"""Bars of one gap up to which every single one is tried on other tracks."""
+
+
+@dataclass(slots=True, eq=False)
 class Bar:
     """One net in one gap: where it comes in from above and where it leaves below."""
 
@@ -25,16 +30,16 @@ class Bar:
     tops: list[float]
     bottoms: list[float]
     track: int = -1
+    left: float = 0.0
+    right: float = 0.0
+    """The bar's two ends, set by `measure`."""
 
-    @property
-    def left(self) -> float:
-        """The bar's left end."""
-        return min(*self.tops, *self.bottoms)
-
-    @property
-    def right(self) -> float:
-        """The bar's right end."""
-        return max(*self.tops, *self.bottoms)
+    def measure(self) -> None:
+        """Put the ends in order, when all are known."""
+        self.tops.sort()
+        self.bottoms.sort()
+        self.left = min([*self.tops[:1], *self.bottoms[:1]])
+        self.right = max([*self.tops[-1:], *self.bottoms[-1:]])
 
     @property
     def straight(self) -> bool:
@@ -47,6 +52,8 @@ def assign_tracks(bars: Sequence[Bar], clear: float) -> int:
 
     clear : least distance between two bars on one track
     """
+    for bar in bars:
+        bar.measure()
     bent = [bar for bar in bars if not bar.straight]
     order = _order(bent)
     used: list[list[Bar]] = []
@@ -68,11 +75,74 @@ def assign_tracks(bars: Sequence[Bar], clear: float) -> int:
         used[track].append(bar)
         bar.track = track
     _untangle(bent, used, above)
+    if len(bent) <= _FEW:
+        return _settle(bent, above, clear, len(used))
     return len(used)
+
+
+def _settle(bars: list[Bar], above: dict[int, list[Bar]], clear: float, count: int) -> int:
+    """Move single bars to other tracks, or to a new one between two, while that saves crossings."""
+    for _ in range(6):
+        changed = False
+        for bar in bars:
+            now = _cost(bar, bar.track, bars)
+            if not now:
+                continue
+            best, found = now - 0.5, None
+            for half in range(-1, 2 * count):
+                track = half / 2
+                if track == bar.track or not _free(bar, track, bars, above, clear):
+                    continue
+                # A track more makes the gap higher, so it has to save more than one crossing.
+                cost = _cost(bar, track, bars) + (1.0 if half % 2 else 0.0)
+                if cost < best:
+                    best, found = cost, track
+            if found is not None:
+                bar.track = found  # type: ignore[assignment]
+                changed = True
+                places = sorted({other.track for other in bars})
+                for other in bars:
+                    other.track = places.index(other.track)
+                count = len(places)
+        if not changed:
+            break
+    return count
+
+
+def _cost(bar: Bar, track: float, bars: list[Bar]) -> int:
+    """Crossings of one bar with all others when it lies on a track."""
+    return sum(
+        _crossings(other, bar) if other.track < track else _crossings(bar, other)
+        for other in bars
+        if other is not bar and other.track != track
+    )
+
+
+def _free(
+    bar: Bar, track: float, bars: list[Bar], above: dict[int, list[Bar]], clear: float
+) -> bool:
+    if any(other.track >= track for other in above[id(bar)]):
+        return False
+    for other in bars:
+        if other is bar:
+            continue
+        if bar in above[id(other)] and other.track <= track:
+            return False
+        if (
+            other.track == track
+            and bar.left - clear < other.right
+            and (other.left - clear < bar.right)
+        ):
+            return False
+    return True
 
 
 def _must_lie_above(high: Bar, low: Bar) -> bool:
     """Whether an upright of `low` from above would lie on one of `high` to below."""
+    if not high.tops or not low.bottoms:
+        return False
+    if high.tops[0] - NEAR > low.bottoms[-1] or low.bottoms[0] - NEAR > high.tops[-1]:
+        return False
     return any(abs(a - b) < NEAR for a in high.tops for b in low.bottoms)
 
 
@@ -92,8 +162,11 @@ def _order(bars: list[Bar]) -> list[Bar]:
 
 def _crossings(one: Bar, other: Bar) -> int:
     """Crossings of two nets when `one` has the higher track."""
-    count = sum(one.left < x < one.right for x in other.tops)
-    return count + sum(other.left < x < other.right for x in one.bottoms)
+    if one.right <= other.left or other.right <= one.left:
+        return 0
+    count = bisect_left(other.tops, one.right) - bisect_right(other.tops, one.left)
+    count += bisect_left(one.bottoms, other.right) - bisect_right(one.bottoms, other.left)
+    return count
 
 
 def _untangle(bars: list[Bar], used: list[list[Bar]], above: dict[int, list[Bar]]) -> None:

@@ -12,7 +12,8 @@ from typing import TYPE_CHECKING
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.drawing.blocks import Block, Knot, Link, Row, View
-from pedigreeview.drawing.folding import SINGLES, Picked, build
+from pedigreeview.drawing.folding import Picked, build
+from pedigreeview.drawing.folds import SINGLES
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork

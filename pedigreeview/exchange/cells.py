@@ -33,12 +33,13 @@ _NUMBER = re.compile(r"[+-]?([0-9]+(\.[0-9]*)?|\.[0-9]+)([eE][+-]?[0-9]+)?\Z")
 _WHOLE = re.compile(r"([+-]?[0-9]+)(\.0+)?\Z")
 _PERCENT = re.compile(r"([0-9]+(?:[.,][0-9]+)?) ?%\Z")
 _FRACTION = re.compile(r"([0-9]{1,9}) ?/ ?([0-9]{1,9})\Z")
-_CONTROL = re.compile(r"[\x00-\x1f\x7f\x85\u2028\u2029]+")
+_CONTROL = re.compile("[\x00-\x1f\x7f\x85\u2028\u2029\ud800-\udfff\ufffe\uffff]+")
 _MOST_DIGITS = 15
 
 RANGES: dict[tuple[str, str], tuple[float | None, float | None]] = {
     ("plants", "fixation"): (0, 1),
-    ("plants", "ploidy"): (1, None),
+    ("plants", "ploidy"): (1, 64),
+    ("plants", "selfings"): (0, 1000),
     ("pollen_candidates", "odds"): (0, 1),
     ("parent_findings", "odds"): (0, 1),
     ("packets", "germination"): (0, None),
@@ -84,11 +85,14 @@ def code_flaw(code: str, what: str = "code") -> Flaw | None:
             f"The {what} {code!r} has ':' or ';' in it, which part candidates and lists.",
             f"Write it as {proposed!r}, also where it is a parent.",
         )
-    if _CONTROL.search(code):
+    if control := _CONTROL.search(code):
         proposed = _CONTROL.sub(" ", code).strip()
+        sign = f"the character U+{ord(control[0][0]):04X}"
+        if control[0][0] in "\n\r":
+            sign = "a line break"
         return Flaw(
-            f"The {what} {code!r} has a line break or another control character in it.",
-            f"Write it as {proposed!r}.",
+            f"The {what} {code!r} has {sign} in it.",
+            f"Write it as {proposed!r}." if proposed else "Choose another code.",
         )
     return None
 

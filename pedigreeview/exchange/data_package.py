@@ -7,8 +7,6 @@ plain file names inside the folder are followed.
 
 from __future__ import annotations
 
-import json
-import re
 from collections.abc import Iterator
 from dataclasses import MISSING, dataclass, field, fields
 from pathlib import Path
@@ -16,15 +14,21 @@ from typing import Any
 
 from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.faults import Fault, FileFaults, Place
-from pedigreeview.book.records import TABLES, Record
+from pedigreeview.book.records import TABLES, Column, Record
 from pedigreeview.exchange import rules
 from pedigreeview.exchange.cells import Flaw, columns_of, did_you_mean, number, value, whole, word
-from pedigreeview.exchange.package_writing import DESCRIPTOR, SETTING_RANGES, lost, write
+from pedigreeview.exchange.characters import character_fault, heading_faults, unfit
+from pedigreeview.exchange.package_resources import (
+    DESCRIPTOR,
+    listing,
+    read_descriptor,
+    without_our_names,
+)
+from pedigreeview.exchange.package_writing import SETTING_RANGES, lost, write
 from pedigreeview.exchange.text_files import Sheet, decode, read_bytes, sheet
 
 __all__ = ["DESCRIPTOR", "lost", "read", "write"]
 
-_PLAIN_NAME = re.compile(r"[^/\\:\x00-\x1f\ud800-\udfff]+\Z")
 _FIXED = {"book": ("key", "value")}
 
 
@@ -34,10 +38,10 @@ class _Reading:
     book: Book = field(default_factory=Book)
     faults: list[Fault] = field(default_factory=list)
     places: dict[int, tuple[str, int]] = field(default_factory=dict)
-    doubtful: set[int] = field(default_factory=set)
+    doubt: rules.Doubt = field(default_factory=rules.Doubt)
     keys: dict[tuple[str, ...], Record] = field(default_factory=dict)
     left_out: list[Record] = field(default_factory=list)
-    """Kept alive, so that no other record takes over the `id` of one."""
+    """Records without a key of their own: looked at, but not taken into the book."""
 
     def fault(
         self, flaw: Flaw, file: str, row: int | None = None, column: str = "", plant: str = ""
@@ -68,8 +72,13 @@ def read(
     if folder.name == DESCRIPTOR and not folder.is_dir():
         folder = folder.parent
     reading = _Reading(folder)
-    paths = _tables(reading, _descriptor(folder))
+    descriptor = read_descriptor(folder)
+    listed = listing(folder, descriptor)
+    reading.faults += listed.faults
+    reading.book.remarks += listed.remarks
+    paths = listed.tables
     if "plants" not in paths:
+        reading.doubt.tables.add("plants")
         reading.fault(
             Flaw("The folder lists no table 'plants'.", "Add it to the resources."),
             str(folder / DESCRIPTOR),
@@ -85,100 +94,21 @@ def read(
         reading.book.settings.founders_as = founders_as
     if fixation is not None:
         reading.book.settings.variety_fixation = fixation
-    reading.faults += rules.faults(reading.book, reading.where, reading.doubtful)
+    reading.doubt.tables.update(_named_in(descriptor) - paths.keys())
+    reading.faults += rules.faults(
+        reading.book, reading.where, reading.doubt, also=reading.left_out
+    )
     if reading.faults:
         raise FileFaults(str(folder), reading.faults)
     reading.book.path = folder
+    reading.book.descriptor = without_our_names(descriptor, reading.book.settings)
     return reading.book
 
 
-def _descriptor(folder: Path) -> dict[str, Any]:
-    path = folder / DESCRIPTOR
-    if folder.is_dir() and not path.exists():
-        raise Fault(
-            f"The folder has no {DESCRIPTOR}, so it is no Data Package.",
-            Place(file=str(folder)),
-            "Choose the folder of a book, or a plant table inside it.",
-        )
-    text, _ = decode(read_bytes(path), str(path))
-    try:
-        found = json.loads(text)
-    except ValueError as error:
-        row = error.lineno if isinstance(error, json.JSONDecodeError) else None
-        raise Fault(
-            "The file is no JSON.", Place(file=str(path), row=row), "Mend it or fetch it anew."
-        ) from None
-    except RecursionError:
-        raise Fault(
-            "The file is nested too deeply.", Place(file=str(path)), "Fetch it anew."
-        ) from None
-    if not isinstance(found, dict) or not isinstance(found.get("resources"), list):
-        raise Fault(
-            "The file has no list 'resources', so it describes no Data Package.",
-            Place(file=str(path)),
-            "Mend it or fetch it anew.",
-        )
-    return found
-
-
-def _tables(reading: _Reading, descriptor: dict[str, Any]) -> dict[str, Path]:
-    """Path of each listed table by its name, as far as it is a plain name inside the folder."""
-    file = str(reading.folder / DESCRIPTOR)
-    root = reading.folder.resolve()
-    found: dict[str, Path] = {}
-    for index, resource in enumerate(descriptor["resources"], start=1):
-        entry = resource if isinstance(resource, dict) else {}
-        name, path = str(entry.get("name", "")), entry.get("path")
-        if isinstance(path, list) and len(path) == 1:
-            path = path[0]
-        if not isinstance(path, str) or not path:
-            reading.fault(
-                Flaw(f"Resource {index} names no file.", "Give it a 'path' such as plants.csv."),
-                file,
-            )
-            continue
-        if not _PLAIN_NAME.match(path) or path in (".", ".."):
-            reading.fault(
-                Flaw(
-                    f"The path {path!r} is no plain file name, and nothing outside the folder is "
-                    "read.",
-                    "Put the file into the folder and write its name alone.",
-                ),
-                file,
-            )
-            continue
-        held = reading.folder / path
-        if not _lies_in(held, root):
-            reading.fault(
-                Flaw(
-                    f"The file {path!r} is a link that leads out of the folder.",
-                    "Put the file itself into the folder.",
-                ),
-                file,
-            )
-            continue
-        # A table that is not ours goes by its file's name, which is what is written back.
-        if name not in TABLES and name != "book":
-            name = path[:-4] if path.endswith(".csv") and "." not in path[:-4] else path
-            if name in TABLES or name == "book":
-                reading.fault(
-                    Flaw(f"The file {path!r} is listed under another name.", f"Name it {name!r}."),
-                    file,
-                )
-                continue
-        if name in found:
-            reading.fault(Flaw(f"The table {name!r} is listed twice.", "Delete one."), file)
-            continue
-        found[name] = held
-    return found
-
-
-def _lies_in(path: Path, root: Path) -> bool:
-    try:
-        return path.resolve().parent == root
-    except (OSError, RuntimeError):
-        # A link that leads round in a circle.
-        return False
+def _named_in(descriptor: dict[str, Any]) -> set[str]:
+    """The tables that a descriptor names, whether or not their files can be read."""
+    names = (item.get("name") for item in descriptor["resources"] if isinstance(item, dict))
+    return {name for name in names if isinstance(name, str)} & TABLES.keys()
 
 
 def _unlisted(reading: _Reading, listed: set[Path]) -> None:
@@ -190,49 +120,56 @@ def _unlisted(reading: _Reading, listed: set[Path]) -> None:
             )
 
 
-def _text(reading: _Reading, path: Path) -> str | None:
+def _read_unknown(reading: _Reading, name: str, path: Path) -> None:
+    try:
+        text, remarks = decode(read_bytes(path), str(path))
+    except Fault:
+        reading.book.remarks.append(
+            f"The file {path.name!r} is no text that can be read; it is kept as it is."
+        )
+        return
+    reading.book.remarks += [f"{path.name}: {remark}" for remark in remarks]
+    reading.book.unknown_tables[name] = text
+    reading.book.remarks.append(
+        f"The table {name!r} is not known to this version and is kept as it is."
+    )
+
+
+def _read_table(reading: _Reading, name: str, path: Path) -> None:
     try:
         text, remarks = decode(read_bytes(path), str(path))
     except Fault as fault:
         reading.faults.append(fault)
-        return None
-    reading.book.remarks += [f"{path.name}: {remark}" for remark in remarks]
-    return text
-
-
-def _read_unknown(reading: _Reading, name: str, path: Path) -> None:
-    text = _text(reading, path)
-    if text is not None:
-        reading.book.unknown_tables[name] = text
-        reading.book.remarks.append(
-            f"The table {name!r} is not known to this version and is kept as it is."
-        )
-
-
-def _read_table(reading: _Reading, name: str, path: Path) -> None:
-    text = _text(reading, path)
-    if text is None:
+        reading.doubt.tables.add(name)
         return
+    reading.book.remarks += [f"{path.name}: {remark}" for remark in remarks]
     known = _FIXED.get(name) or tuple(column.name for column in columns_of(name))
     needed = _FIXED.get(name) or tuple(
         column.name for column in columns_of(name) if column.required
     )
     found = sheet(text, str(path), known)
+    if found.faults:
+        # A row that was not read may be the one that a reference names.
+        reading.doubt.tables.add(name)
     reading.faults += found.faults
     places = _headings(reading, found, str(path), known, needed)
-    if places is None:
-        return
+    suspect = bool(unfit(text))
+    if suspect:
+        reading.faults += heading_faults(found, str(path))
     if name == "book":
-        _read_settings(reading, found, places, str(path))
-    else:
-        for record in _records(reading, name, found, places, str(path)):
-            _add(reading, record)
+        if all(column in places for column in needed):
+            _read_settings(reading, found, places, str(path))
+        return
+    if TABLES[name].KEY and TABLES[name].KEY[0] not in places:
+        reading.doubt.tables.add(name)
+    for record in _records(reading, name, found, places, str(path), suspect=suspect):
+        _add(reading, record)
 
 
 def _headings(
     reading: _Reading, found: Sheet, file: str, known: tuple[str, ...], needed: tuple[str, ...]
-) -> dict[str, int] | None:
-    """Index of each heading; None where a needed one is missing."""
+) -> dict[str, int]:
+    """Index of each heading; a needed one that is missing is a fault."""
     places: dict[str, int] = {}
     for index, heading in enumerate(found.headings):
         if not heading:
@@ -268,12 +205,22 @@ def _headings(
         reading.book.remarks.append(
             f"{Path(file).name}: columns not known to this version are kept: {', '.join(words)}."
         )
-    return None if missing else places
+    return places
 
 
 def _records(
-    reading: _Reading, table: str, found: Sheet, places: dict[str, int], file: str
+    reading: _Reading,
+    table: str,
+    found: Sheet,
+    places: dict[str, int],
+    file: str,
+    *,
+    suspect: bool,
 ) -> Iterator[Record]:
+    """The records of a table; a cell with a fault takes the default of its column.
+
+    suspect : whether some cell has a character that cannot be drawn
+    """
     record_type = TABLES[table]
     described = [(column, places.get(column.name)) for column in columns_of(table)]
     known = {column.name for column, _ in described}
@@ -282,51 +229,69 @@ def _records(
     for row, cells in found.rows:
         plant = cells[places["plant"]].strip() if "plant" in places else ""
         values: dict[str, Any] = {}
-        flawed = blank_key = False
+        wrong: list[str] = []
+        faults: list[Fault] = []
         for column, index in described:
             text = cells[index] if index is not None else ""
             # Codes and typed cells are trimmed; free text is kept as it stands.
             if column.kind != "text" or column.choices or column.names or column.required:
                 text = text.strip()
-            if not text.strip():
+            place = Place(file, row, column.name, plant)
+            flaw: Flaw | None = None
+            if text.strip():
+                values[column.name], flaw = value(table, column, text, comma=comma)
+                if suspect and not flaw and not _is_code(table, column):
+                    found_here = _character_faults(text, place)
+                    faults += found_here
+                    wrong += [column.name] * len(found_here)
+            else:
                 values[column.name] = text if text else column.default
                 if column.required:
-                    reading.fault(
-                        Flaw(f"The row has no {column.name}.", "Fill in the cell."),
-                        file,
-                        row,
-                        column.name,
-                        plant,
-                    )
-                    blank_key = True
-                continue
-            values[column.name], flaw = value(table, column, text, comma=comma)
+                    wrong.append(column.name)
+                    if index is not None:
+                        flaw = Flaw(f"The row has no {column.name}.", "Fill in the cell.")
             if flaw:
-                flawed = True
-                # A needed cell has no default to go on with.
-                blank_key = blank_key or column.required
-                reading.fault(flaw, file, row, column.name, plant)
-        if blank_key:
-            continue
+                wrong.append(column.name)
+                faults.append(Fault(flaw.what, place, flaw.todo))
+            if values[column.name] is None and column.required:
+                values[column.name] = 0.0 if column.kind == "number" else ""
         values["extra"] = {name: cells[index] for name, index in extra if cells[index]}
+        if suspect:
+            for name, text in values["extra"].items():
+                faults += _character_faults(text, Place(file, row, name, plant))
+        reading.faults += faults
         record = record_type(**values)
         reading.places[id(record)] = (file, row)
-        if flawed:
-            reading.doubtful.add(id(record))
+        for name in wrong:
+            reading.doubt.add(record, name)
         yield record
 
 
+def _is_code(table: str, column: Column) -> bool:
+    """Whether the rules look at every character of a column themselves."""
+    return column.name == {"plants": "plant", "crosses": "cross"}.get(table)
+
+
+def _character_faults(text: str, place: Place) -> list[Fault]:
+    fault = character_fault(text, place)
+    return [] if fault is None else [fault]
+
+
 def _add(reading: _Reading, record: Record) -> None:
+    keyed = record.KEY[0] if len(record.KEY) == 1 else ""
+    key = getattr(record, keyed) if keyed else ""
+    if keyed and not key:
+        reading.left_out.append(record)
+        return
     try:
         reading.book.add(record)
     except ValueError:
         reading.left_out.append(record)
-        key = getattr(record, record.KEY[0])
         before = reading.places[id(getattr(reading.book, record.TABLE)[key])][1]
         reading.faults.append(
             Fault(
                 f"{key!r} stands in row {before} already.",
-                reading.where(record, record.KEY[0]),
+                reading.where(record, keyed),
                 "Delete one of the rows or give it another code.",
             )
         )
@@ -338,6 +303,8 @@ def _add(reading: _Reading, record: Record) -> None:
 def _whole_key(reading: _Reading, record: Record) -> None:
     """A key of several columns, which `Book.add` does not look at."""
     key = (record.TABLE, *(getattr(record, name) for name in record.KEY))
+    if not all(key):
+        return
     other = reading.keys.setdefault(key, record)
     if other is not record:
         reading.faults.append(
@@ -368,6 +335,10 @@ def _read_settings(reading: _Reading, found: Sheet, places: dict[str, int], file
             )
             continue
         seen[key] = row
+        if name := unfit(text):
+            what = f"The {key} has the character {name} in it, which no picture can show."
+            reading.fault(Flaw(what, "Delete that character."), file, row, "value")
+            continue
         if key not in known:
             if text:
                 settings.extra[key] = text

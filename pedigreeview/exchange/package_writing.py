@@ -8,30 +8,25 @@ from __future__ import annotations
 
 import json
 import os
-import re
 import shutil
-from collections.abc import Iterable
 from contextlib import suppress
 from dataclasses import fields
 from pathlib import Path
 from typing import Any
 
 from pedigreeview.book.book import Book, BookSettings
-from pedigreeview.book.dates import PATTERN
 from pedigreeview.book.faults import Fault, Place
-from pedigreeview.book.records import TABLES, Column, Record
+from pedigreeview.book.records import TABLES, Record
 from pedigreeview.exchange.cells import RANGES, columns_of, to_cell
-from pedigreeview.exchange.text_files import sheet, to_text
+from pedigreeview.exchange.package_description import PROFILES, description, extra_names
+from pedigreeview.exchange.package_resources import DESCRIPTOR, left_behind, passengers
+from pedigreeview.exchange.text_files import to_text
 from pedigreeview.exchange.writing import beside, write_fault
 
 __all__ = ["DESCRIPTOR", "SETTING_RANGES", "lost", "write"]
 
-DESCRIPTOR = "datapackage.json"
-_PROFILE = "tabular-data-package"
-_OURS = ("profile", "name", "title", "resources")
-
 SETTING_RANGES: dict[str, tuple[float | None, float | None]] = {
-    "ploidy": (1, None),
+    "ploidy": RANGES["plants", "ploidy"],
     "variety_fixation": (0, 1),
     "plant_fixation": (0, 1),
     "double_reduction": (0, 1 / 6),
@@ -39,40 +34,49 @@ SETTING_RANGES: dict[str, tuple[float | None, float | None]] = {
 }
 """Lowest and highest value of the settings that are numbers."""
 
-_TYPES = {"text": "string", "whole": "integer", "number": "number", "flag": "boolean"}
-
 
 def lost(book: Book) -> list[str]:
-    """What the folder cannot carry: nothing."""
-    return []
+    """What does not go along to another folder as it is, one sentence each."""
+    return left_behind(book) + [
+        f"The name of the further column {name!r} of the table {table!r}: written as {heading!r}."
+        for table in TABLES
+        for name, heading in extra_names(table, book.table(table)).items()
+        if name != heading
+    ]
 
 
 def write(book: Book, folder: str | Path) -> None:
-    """Write a book as a Data Package folder; photos are copied from the folder it was read from.
+    """Write a book as a Data Package folder.
+
+    Photos and what else the folder lists that was read are copied.  When the writing fails,
+    everything is as it was before.
 
     Raises
     ------
     Fault : something else stands in the folder, or the system does not let us write
     """
     folder = Path(folder)
-    old = _old_descriptor(folder)
+    old = _old_descriptor(book, folder)
     texts = _texts(book)
-    texts[DESCRIPTOR] = _description(book, texts, old)
-    written: list[tuple[Path, Path]] = []
+    along = [
+        held
+        for held in passengers(book, folder)
+        if not any(file.name in texts for file in held.files)
+    ]
+    described = description(book, texts, along)
+    staging = _Staging()
     try:
-        folder.mkdir(exist_ok=True)
+        staging.folder(folder)
         for name, text in texts.items():
-            target = folder / name
-            held = beside(target)
-            written.append((held, target))
-            with open(held, "x", encoding="utf-8", newline="") as stream:
-                stream.write(text)
-                stream.flush()
-                os.fsync(stream.fileno())
-        for held, target in written:
-            os.replace(held, target)
+            staging.text(folder / name, text)
+        for source in (file for held in along for file in held.files):
+            staging.copy(source, folder / source.name)
+        _copy_photos(book, folder, staging)
+        # Last, so that the descriptor never lists a file that is not there yet.
+        staging.text(folder / DESCRIPTOR, described)
+        staging.move_in_place()
         _clear_away(folder, old, texts)
-        _copy_photos(book, folder)
+        staging.done = True
     except OSError as error:
         raise write_fault(Path(error.filename or folder), error) from error
     except UnicodeEncodeError as error:
@@ -82,12 +86,58 @@ def write(book: Book, folder: str | Path) -> None:
             "Correct the record that has it.",
         ) from error
     finally:
-        for held, _ in written:
+        staging.clear()
+
+
+class _Staging:
+    """Files written beside their places, then moved in one by one; new folders go if it fails."""
+
+    def __init__(self) -> None:
+        self.done = False
+        self._made: list[Path] = []
+        self._written: list[tuple[Path, Path]] = []
+        self._moved: list[Path] = []
+
+    def folder(self, folder: Path) -> None:
+        if not folder.is_dir():
+            folder.mkdir()
+            self._made.append(folder)
+
+    def text(self, target: Path, text: str) -> None:
+        held = self._beside(target)
+        with open(held, "x", encoding="utf-8", newline="") as stream:
+            stream.write(text)
+            stream.flush()
+            os.fsync(stream.fileno())
+
+    def copy(self, source: Path, target: Path) -> None:
+        shutil.copyfile(source, self._beside(target))
+
+    def _beside(self, target: Path) -> Path:
+        held = beside(target)
+        self._written.append((held, target))
+        return held
+
+    def move_in_place(self) -> None:
+        for held, target in self._written:
+            os.replace(held, target)
+            self._moved.append(target)
+
+    def clear(self) -> None:
+        """Leave nothing behind that is not wanted, whether the writing went well or not."""
+        gone = [held for held, _ in self._written]
+        if not self.done:
+            gone += [path for path in self._moved if path.parent in self._made]
+        for path in gone:
             with suppress(OSError):
-                held.unlink(missing_ok=True)
+                path.unlink(missing_ok=True)
+        if not self.done:
+            for made in reversed(self._made):
+                with suppress(OSError):
+                    made.rmdir()
 
 
-def _old_descriptor(folder: Path) -> dict[str, Any]:
+def _old_descriptor(book: Book, folder: Path) -> dict[str, Any]:
     """The descriptor that stands in the folder; empty for a new or empty folder."""
     if not folder.exists():
         return {}
@@ -97,7 +147,8 @@ def _old_descriptor(folder: Path) -> dict[str, Any]:
         return {}
     with suppress(OSError, ValueError, RecursionError):
         old = json.loads((folder / DESCRIPTOR).read_text(encoding="utf-8-sig"))
-        if _is_ours(old):
+        read_here = book.path is not None and book.path.resolve() == folder.resolve()
+        if _is_ours(old) or (read_here and isinstance(old, dict)):
             return dict(old)
     raise Fault(
         "The folder is not empty and holds no book of this program.",
@@ -107,7 +158,7 @@ def _old_descriptor(folder: Path) -> dict[str, Any]:
 
 
 def _is_ours(old: Any) -> bool:
-    if not isinstance(old, dict) or old.get("profile") != _PROFILE:
+    if not isinstance(old, dict) or old.get("profile") not in PROFILES:
         return False
     resources = old.get("resources")
     return isinstance(resources, list) and any(
@@ -142,126 +193,15 @@ def _texts(book: Book) -> dict[str, str]:
     return texts
 
 
-def _extra_names(records: Iterable[Record]) -> list[str]:
-    return list(dict.fromkeys(name for record in records for name in _extra(record)))
-
-
-def _extra(record: Record) -> dict[str, str]:
-    held: dict[str, str] = getattr(record, "extra", {})
-    return held
-
-
 def _table(record_type: type[Record], records: list[Record]) -> str:
     described = columns_of(record_type.TABLE)
-    extras = _extra_names(records)
+    extras = extra_names(record_type.TABLE, records)
     rows = [
         [to_cell(getattr(record, column.name), column.default) for column in described]
-        + [_extra(record).get(name, "") for name in extras]
+        + [getattr(record, "extra", {}).get(name, "") for name in extras]
         for record in records
     ]
-    return to_text([column.name for column in described] + extras, rows)
-
-
-def _description(book: Book, texts: dict[str, str], old: dict[str, Any]) -> str:
-    name = re.sub(r"[^a-z0-9]+", "-", book.settings.name.casefold()).strip("-") or "crossing-book"
-    found: dict[str, Any] = {"profile": _PROFILE, "name": name}
-    if book.settings.name:
-        found["title"] = book.settings.name
-    found.update((key, held) for key, held in old.items() if key not in _OURS)
-    before = {
-        item["path"]: item
-        for item in old.get("resources", [])
-        if isinstance(item, dict) and isinstance(item.get("path"), str)
-    }
-    found["resources"] = [
-        _resource(book, file, text, texts, before.get(file)) for file, text in texts.items()
-    ]
-    return json.dumps(found, ensure_ascii=False, indent=2) + "\n"
-
-
-def _resource(
-    book: Book, file: str, text: str, texts: dict[str, str], before: dict[str, Any] | None
-) -> dict[str, Any]:
-    name = file.removesuffix(".csv")
-    if name in TABLES:
-        schema = _schema(TABLES[name], _extra_names(book.table(name)), texts)
-    elif name == "book":
-        required = {"required": True, "unique": True}
-        schema = {
-            "fields": [
-                {"name": "key", "type": "string", "constraints": required},
-                {"name": "value", "type": "string"},
-            ],
-            "primaryKey": "key",
-        }
-    elif before is not None:
-        return before
-    else:
-        headings = sheet(text, file, ()).headings
-        schema = {"fields": [{"name": heading, "type": "string"} for heading in headings]}
-        name = re.sub(r"[^a-z0-9._-]+", "-", name.casefold())
-    return {
-        "name": name,
-        "path": file,
-        "profile": "tabular-data-resource",
-        "format": "csv",
-        "mediatype": "text/csv",
-        "encoding": "utf-8",
-        "schema": schema,
-    }
-
-
-def _schema(record_type: type[Record], extras: list[str], texts: dict[str, str]) -> dict[str, Any]:
-    described = columns_of(record_type.TABLE)
-    schema: dict[str, Any] = {
-        "fields": [_field(record_type, column) for column in described]
-        + [{"name": name, "type": "string"} for name in extras],
-        "missingValues": [""],
-    }
-    if record_type.KEY:
-        key = list(record_type.KEY)
-        schema["primaryKey"] = key[0] if len(key) == 1 else key
-    # A key into a table that is empty, and so not in the folder, could not be resolved.
-    foreign = [
-        {
-            "fields": column.name,
-            "reference": {
-                "resource": "" if column.names == record_type.TABLE else column.names,
-                "fields": TABLES[column.names].KEY[0],
-            },
-        }
-        for column in described
-        if column.names and f"{column.names}.csv" in texts
-    ]
-    if foreign:
-        schema["foreignKeys"] = foreign
-    return schema
-
-
-def _field(record_type: type[Record], column: Column) -> dict[str, Any]:
-    found: dict[str, Any] = {"name": column.name, "type": _TYPES.get(column.kind, "string")}
-    constraints: dict[str, Any] = {}
-    if column.required:
-        constraints["required"] = True
-    if (column.name,) == record_type.KEY:
-        constraints["unique"] = True
-    if column.choices:
-        constraints["enum"] = list(column.choices)
-    if column.kind == "date":
-        # Not the type 'date', which must name a day; ours may stop at the year or month.
-        constraints["pattern"] = PATTERN
-    usual = (0 if column.kind == "whole" else None, None)
-    low, high = RANGES.get((record_type.TABLE, column.name), usual)
-    if low is not None:
-        constraints["minimum"] = low
-    if high is not None:
-        constraints["maximum"] = high
-    if column.kind == "flag":
-        found["trueValues"] = ["true"]
-        found["falseValues"] = ["false"]
-    if constraints:
-        found["constraints"] = constraints
-    return found
+    return to_text([column.name for column in described] + list(extras.values()), rows)
 
 
 def _clear_away(folder: Path, old: dict[str, Any], texts: dict[str, str]) -> None:
@@ -273,16 +213,13 @@ def _clear_away(folder: Path, old: dict[str, Any], texts: dict[str, str]) -> Non
             (folder / file).unlink(missing_ok=True)
 
 
-def _copy_photos(book: Book, folder: Path) -> None:
+def _copy_photos(book: Book, folder: Path, staging: _Staging) -> None:
     if book.path is None or not book.path.is_dir() or book.path.resolve() == folder.resolve():
         return
     for name in book.photos:
-        source = book.path / "photos" / name
+        source, target = book.path / "photos" / name, folder / "photos" / name
         if Path(name).name != name or source.is_symlink() or not source.is_file():
             continue
-        target = folder / "photos" / name
         if not target.exists():
-            target.parent.mkdir(exist_ok=True)
-            held = beside(target)
-            shutil.copyfile(source, held)
-            os.replace(held, target)
+            staging.folder(target.parent)
+            staging.copy(source, target)

@@ -8,8 +8,8 @@ the network names).
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Collection, Iterator
-from functools import partial
+from collections.abc import Callable, Collection, Iterable, Iterator
+from dataclasses import dataclass, field
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault, Place
@@ -24,10 +24,33 @@ from pedigreeview.book.records import (
 )
 from pedigreeview.exchange.cells import code_flaw, columns_of, did_you_mean
 
-__all__ = ["ODDS_SLACK", "Where", "faults", "split_codes"]
+__all__ = ["ODDS_SLACK", "Doubt", "Where", "faults", "split_codes"]
 
 Where = Callable[[Record, str], Place]
 """The place of a column of a record in its file."""
+
+
+@dataclass(slots=True)
+class Doubt:
+    """What a reader could not make out; what would follow from it is not reported again.
+
+    Attributes
+    ----------
+    cells : `id` of a record and one of its columns, for every cell with a fault already
+    tables : tables that could not be read in full, so that a reference into them proves nothing
+    """
+
+    cells: set[tuple[int, str]] = field(default_factory=set)
+    tables: set[str] = field(default_factory=set)
+
+    def add(self, record: Record, column: str) -> None:
+        """Note that a cell has a fault."""
+        self.cells.add((id(record), column))
+
+    def of(self, record: Record, *names: str) -> bool:
+        """Whether any of these columns of a record has a fault."""
+        return bool(self.cells) and any((id(record), name) in self.cells for name in names)
+
 
 ODDS_SLACK = 1e-9
 """Sums of odds may pass 1 by this much: 0.7 + 0.2 + 0.1 is not exactly 1 in binary."""
@@ -56,7 +79,12 @@ def split_codes(text: str) -> list[str]:
 
 
 def faults(
-    book: Book, where: Where, doubtful: Collection[int] = (), *, names: bool = True
+    book: Book,
+    where: Where,
+    doubt: Doubt | None = None,
+    *,
+    names: bool = True,
+    also: Iterable[Record] = (),
 ) -> list[Fault]:
     """Every breach of the rules.
 
@@ -64,22 +92,21 @@ def faults(
     ----------
     book : as filled by a reader
     where : the place of a record's column
-    doubtful : `id` of the records that have a faulty cell already; what follows from such a cell
-        is not reported a second time
+    doubt : the cells that have a fault already
     names : whether codes and references are checked; a plant table looks at them cell by cell
+    also : records that the book could not take in, whose references are checked all the same
     """
+    doubt = doubt or Doubt()
     found: list[Fault] = []
     if names:
         found += _codes(book, where)
-        found += _references(book, where)
+        found += _references(book, where, doubt, list(also))
     for plant in book.plants.values():
-        if id(plant) not in doubtful:
-            found += _plant(book, plant, where, doubtful)
+        found += _plant(book, plant, where, doubt)
     candidates = book.candidates()
     for cross in book.crosses.values():
-        if id(cross) not in doubtful:
-            found += _cross(cross, candidates.get(cross.cross, []), where)
-    found += _findings(book, where, doubtful)
+        found += _cross(cross, candidates.get(cross.cross, []), where, doubt)
+    found += _findings(book, where, doubt)
     return found
 
 
@@ -92,7 +119,9 @@ def _codes(book: Book, where: Where) -> Iterator[Fault]:
             yield Fault(flaw.what, where(cross, "cross"), flaw.todo)
 
 
-def _references(book: Book, where: Where) -> Iterator[Fault]:
+def _references(
+    book: Book, where: Where, doubt: Doubt, also: Collection[Record]
+) -> Iterator[Fault]:
     for table in TABLES:
         checked: list[tuple[str, tuple[str, ...], bool, bool]] = []
         for column in columns_of(table):
@@ -102,10 +131,12 @@ def _references(book: Book, where: Where) -> Iterator[Fault]:
                 checked.append((column.name, *_OTHER_REFERENCES[table, column.name]))
         if not checked:
             continue
-        for record in book.table(table):
+        for record in (*book.table(table), *(other for other in also if table == other.TABLE)):
             for name, tables, many, may_be_self in checked:
                 text = getattr(record, name)
-                if not text or (may_be_self and text == SELF):
+                if not text or (may_be_self and text == SELF) or doubt.of(record, name):
+                    continue
+                if doubt.tables and not doubt.tables.isdisjoint(tables):
                     continue
                 for code in split_codes(text) if many else (text,):
                     if not any(code in getattr(book, other) for other in tables):
@@ -127,45 +158,57 @@ def _missing(book: Book, code: str, name: str, tables: tuple[str, ...], place: P
     )
 
 
-def _plant(book: Book, plant: Plant, where: Where, doubtful: Collection[int]) -> Iterator[Fault]:
+def _plant(book: Book, plant: Plant, where: Where, doubt: Doubt) -> Iterator[Fault]:
     raised = book.raised(plant)
-    place = partial(where, plant)
+    origin_known = not doubt.of(plant, "raised", "cross", "source")
     if plant.cross and plant.source:
+        if not doubt.of(plant, "cross", "source"):
+            yield Fault(
+                f"{plant.plant!r} has both a cross and a source.",
+                where(plant, "source"),
+                "Keep the one that it came from.",
+            )
+    elif origin_known:
+        yield from _origin(book, plant, raised, where, doubt)
+    if (
+        plant.fixation is not None
+        and raised != "founder"
+        and book.kind(plant) != "variety"
+        and origin_known
+        and not doubt.of(plant, "kind", "fixation")
+    ):
         yield Fault(
-            f"{plant.plant!r} has both a cross and a source.",
-            place("source"),
-            "Keep the one that it came from.",
+            f"{plant.plant!r} is a {book.kind(plant)} with parents, so its fixation follows from "
+            "them.",
+            where(plant, "fixation"),
+            "Clear the cell, or give it the kind 'variety' if it is a line taken as fixed.",
         )
-    elif raised == "founder" and (plant.cross or plant.source):
+    if plant.selfings and raised != "cross" and origin_known and not doubt.of(plant, "selfings"):
+        yield Fault(
+            f"{plant.plant!r} has selfings but came from no cross.",
+            where(plant, "selfings"),
+            "Clear the cell; selfings count from a cross on.",
+        )
+
+
+def _origin(book: Book, plant: Plant, raised: str, where: Where, doubt: Doubt) -> Iterator[Fault]:
+    if raised == "founder" and (plant.cross or plant.source):
         came = "cross" if plant.cross else "source"
         yield Fault(
             f"{plant.plant!r} has parents, so it is no founder.",
-            place("raised"),
+            where(plant, "raised"),
             "Clear the cell 'raised' or the parents."
             if came == "cross"
             else f"Say how it was raised: {', '.join(FROM_SOURCE)}.",
         )
     elif raised == "cross" and not plant.cross:
-        yield _no_parents(plant, raised, place("raised"), bool(plant.source))
+        yield _no_parents(plant, raised, where(plant, "raised"), bool(plant.source))
     elif raised in FROM_SOURCE and not plant.source:
-        yield _no_parents(plant, raised, place("raised"), bool(plant.cross))
+        yield _no_parents(plant, raised, where(plant, "raised"), bool(plant.cross))
     elif raised in FROM_SOURCE and plant.source in book.plants:
         source = book.plants[plant.source]
-        if id(source) not in doubtful:
-            yield from _source(book, plant, source, raised, place("source"))
-    if plant.fixation is not None and raised != "founder" and book.kind(plant) != "variety":
-        yield Fault(
-            f"{plant.plant!r} is a {book.kind(plant)} with parents, so its fixation follows from "
-            "them.",
-            place("fixation"),
-            "Clear the cell, or give it the kind 'variety' if it is a line taken as fixed.",
-        )
-    if plant.selfings and raised != "cross":
-        yield Fault(
-            f"{plant.plant!r} has selfings but came from no cross.",
-            place("selfings"),
-            "Clear the cell; selfings count from a cross on.",
-        )
+        if not doubt.of(source, "kind", "raised", "cross", "source"):
+            yield from _source(book, plant, source, raised, where(plant, "source"))
 
 
 def _no_parents(plant: Plant, raised: str, place: Place, other: bool) -> Fault:
@@ -203,13 +246,16 @@ def _source(book: Book, plant: Plant, source: Plant, raised: str, place: Place) 
         )
 
 
-def _cross(cross: Cross, candidates: list[PollenCandidate], where: Where) -> Iterator[Fault]:
-    if candidates and cross.pollen_parent:
+def _cross(
+    cross: Cross, candidates: list[PollenCandidate], where: Where, doubt: Doubt
+) -> Iterator[Fault]:
+    if candidates and cross.pollen_parent and not doubt.of(cross, "pollen_parent"):
         yield Fault(
             f"The cross {cross.cross!r} has a pollen parent and odds for others as well.",
             where(cross, "pollen_parent"),
             "Clear the pollen parent and give it its share of the odds, or clear the odds.",
         )
+    odds_known = not any(doubt.of(item, "odds", "candidate", "cross") for item in candidates)
     total = math.fsum(item.odds for item in candidates)
     if total > 1 + ODDS_SLACK:
         yield Fault(
@@ -217,21 +263,22 @@ def _cross(cross: Cross, candidates: list[PollenCandidate], where: Where) -> Ite
             where(candidates[0], "odds"),
             "Lower them; what is missing to 1 is left unknown.",
         )
-    if not cross.seed_parent and any(item.candidate == SELF for item in candidates):
+    if (
+        not cross.seed_parent
+        and any(item.candidate == SELF for item in candidates)
+        and not doubt.of(cross, "seed_parent")
+    ):
         yield Fault(
             f"The cross {cross.cross!r} has 'self' among its odds but no seed parent.",
             where(candidates[0], "candidate"),
             "Name the seed parent, or take 'self' out.",
         )
-    one, two = cross.seed_parent, cross.pollen_parent
-    contradiction = ""
-    if cross.intended == "selfing" and one and two and one != two:
-        contradiction = "is called a selfing but has two parents"
-    elif cross.intended == "open" and two:
-        contradiction = "is called open-pollinated but names its pollen parent"
-    elif cross.intended == "cross" and one and one == two:
-        contradiction = "is called a cross of two plants but names the same one twice"
-    if contradiction:
+    contradiction = _contradiction(cross, candidates)
+    if (
+        contradiction
+        and odds_known
+        and not doubt.of(cross, "seed_parent", "pollen_parent", "intended")
+    ):
         yield Fault(
             f"The cross {cross.cross!r} {contradiction}.",
             where(cross, "intended"),
@@ -239,31 +286,59 @@ def _cross(cross: Cross, candidates: list[PollenCandidate], where: Where) -> Ite
         )
 
 
-def _findings(book: Book, where: Where, doubtful: Collection[int]) -> Iterator[Fault]:
+def _contradiction(cross: Cross, candidates: list[PollenCandidate]) -> str:
+    """How the parents of a cross contradict what was intended; '' where they do not."""
+    one, two = cross.seed_parent, cross.pollen_parent
+    if cross.intended == "selfing":
+        if one and two and one != two:
+            return "is called a selfing but has two parents"
+        if not (one or two):
+            return "is called a selfing but names no parent"
+        if candidates and not two:
+            only = candidates[0]
+            itself = only.candidate in (SELF, one)
+            if len(candidates) > 1 or not itself or only.odds != 1:
+                return "is called a selfing but has odds other than a certain 'self'"
+    elif cross.intended == "open" and two:
+        return "is called open-pollinated but names its pollen parent"
+    elif cross.intended == "cross" and one and one == two:
+        return "is called a cross of two plants but names the same one twice"
+    return ""
+
+
+def _findings(book: Book, where: Where, doubt: Doubt) -> Iterator[Fault]:
     by_day: dict[tuple[str, str], list[ParentFinding]] = {}
+    orphans: set[str] = set()
     for finding in book.parent_findings:
-        if id(finding) in doubtful or finding.plant not in book.plants:
+        if finding.plant not in book.plants or doubt.of(finding, "plant"):
             continue
-        by_day.setdefault((finding.plant, finding.date), []).append(finding)
-    for (code, date), rows in by_day.items():
-        plant = book.plants[code]
+        plant = book.plants[finding.plant]
         if not plant.cross:
-            yield Fault(
-                f"{code!r} has a finding of its pollen parent but came from no cross.",
-                where(rows[0], "plant"),
-                "Name its cross, or delete the finding.",
-            )
-            continue
+            if plant.plant not in orphans and not doubt.of(plant, "cross"):
+                yield Fault(
+                    f"{plant.plant!r} has a finding of its pollen parent but came from no cross.",
+                    where(finding, "plant"),
+                    "Name its cross, or delete the finding.",
+                )
+            orphans.add(plant.plant)
+        else:
+            by_day.setdefault((finding.plant, finding.date), []).append(finding)
+    for (code, date), rows in by_day.items():
         total = math.fsum(1 if row.odds is None else row.odds for row in rows)
-        if total > 1 + ODDS_SLACK:
+        if total > 1 + ODDS_SLACK and not any(doubt.of(row, "date", "odds") for row in rows):
             when = f" of {date}" if date else ""
             yield Fault(
                 f"The odds of the finding{when} for {code!r} add up to {total:g}, over 1.",
                 where(rows[0], "odds"),
                 "Lower them, or give a later finding its own date.",
             )
-        cross = book.crosses.get(plant.cross)
-        if cross and not cross.seed_parent and any(row.pollen_parent == SELF for row in rows):
+        cross = book.crosses.get(book.plants[code].cross)
+        if (
+            cross
+            and not cross.seed_parent
+            and not doubt.of(cross, "seed_parent")
+            and any(row.pollen_parent == SELF for row in rows)
+        ):
             yield Fault(
                 f"{code!r} was found to be a self but its cross has no seed parent.",
                 where(rows[0], "pollen_parent"),

@@ -17,23 +17,31 @@ from pedigreeview.drawing.view import Look, choose
 from pedigreeview.exchange.writing import replace_file
 
 if TYPE_CHECKING:
-    from PySide6.QtCore import QRectF
-    from PySide6.QtGui import QPaintDevice, QPainter, QPdfWriter
+    from collections.abc import Iterable, Sequence
+
+    from PySide6.QtGui import QImage, QPaintDevice, QPainter
 
     from pedigreeview.drawing.placing import Orientation, Placed
     from pedigreeview.drawing.worker import Tick
     from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.reports.pages import Pages
     from pedigreeview.reports.sheets import Sheet
 
-__all__ = ["PAPERS", "SUFFIXES", "save_picture", "save_placed", "tiles"]
+__all__ = [
+    "PAPERS",
+    "SUFFIXES",
+    "file_stem",
+    "picture_of",
+    "preview_of",
+    "save_picture",
+    "save_placed",
+]
 
 SUFFIXES = (".svg", ".pdf", ".png")
 PAPERS = ("A5", "A4", "A3", "A2", "A1", "A0", "Letter", "Legal", "Tabloid")
 _MOST_PIXELS = 240_000_000
 _APART_FROM = 400
 """Blocks from which the picture is laid out in another process."""
-_MARGIN_MM = 10.0
-_OVERLAP_MM = 8.0
 _PDF_DPI = 600
 
 
@@ -50,6 +58,8 @@ def save_picture(
     theme: str = "light",
     orientation: Orientation = "down",
     date: str = "",
+    pins: Sequence[str] = (),
+    lit_paths: Iterable[Sequence[str]] = (),
     tick: Tick | None = None,
 ) -> Path:
     """Write the picture of a network; the kind of file goes by its suffix.
@@ -58,37 +68,92 @@ def save_picture(
     paper, landscape, tiled : for PDF; landscape None takes what fits better; tiled keeps full size
         over as many sheets as it takes, with marks to join them
     dpi : for PNG, 96 being one pixel for each picture unit
+    pins : plants marked A, B, C and so on; without any, those of the look
+    lit_paths : lines of descent to bring out, each as codes from plant to plant
 
     Raises
     ------
     Fault : an unknown suffix or paper, a focus that is no plant, a picture too large for the dpi
     """
-    from pedigreeview.drawing.placing import place, place_in_worker
-
     path = Path(path)
     _check(path, paper)
     look = look or Look()
-    view = choose(net, look)
-    if len(view.blocks) > _APART_FROM:
-        placed = place_in_worker(view, orientation=orientation, tick=tick)
-    else:
-        placed = place(view, orientation=orientation)
+    placed = picture_of(net, look, orientation=orientation, tick=tick)
     name = net.book.settings.name
-    if not title:
-        title = name or "Pedigree"
-    below = _below(net, look, title, name)
+    title = title or name or "Pedigree"
     return save_placed(
         placed,
         path,
         title=title,
-        below=below,
+        below=_below(net, look, title, name),
         paper=paper,
         landscape=landscape,
         tiled=tiled,
         dpi=dpi,
         theme=theme,
         date=date,
+        pins=pins or look.pins,
+        lit_paths=lit_paths,
     )
+
+
+def picture_of(
+    net: PedigreeNetwork,
+    look: Look,
+    *,
+    orientation: Orientation = "down",
+    tick: Tick | None = None,
+) -> Placed:
+    """The placed picture that answers a look; a large one is laid out in another process."""
+    from pedigreeview.drawing.placing import place, place_in_worker
+
+    view = choose(net, look)
+    if len(view.blocks) > _APART_FROM:
+        return place_in_worker(view, orientation=orientation, tick=tick)
+    return place(view, orientation=orientation)
+
+
+def file_stem(net: PedigreeNetwork) -> str:
+    """A name for the file, from that of the book."""
+    words = re.findall(r"\w+", net.book.settings.name.lower())
+    return "-".join([*words, "pedigree"])
+
+
+def preview_of(
+    net: PedigreeNetwork,
+    placed: Placed,
+    look: Look,
+    *,
+    kind: str,
+    title: str = "",
+    paper: str = "A4",
+    landscape: bool | None = None,
+    tiled: bool = False,
+    theme: str = "light",
+    pins: Sequence[str] = (),
+    lit_paths: Iterable[Sequence[str]] = (),
+) -> tuple[QImage, str]:
+    """A picture of the sheets as they will be written, and what to know of them beforehand."""
+    ensure_gui()
+    from pedigreeview.reports.pages import lay_out
+    from pedigreeview.reports.preview import preview
+    from pedigreeview.reports.sheets import compose, matter
+
+    name = net.book.settings.name
+    title = title or name or "Pedigree"
+    held = matter(
+        placed,
+        theme_named(theme),
+        title=title,
+        below=_below(net, look, title, name),
+        pins=pins or look.pins,
+        lit_paths=lit_paths,
+    )
+    if kind == "pdf":
+        pages = lay_out(held, paper=paper, landscape=landscape, tiled=tiled)
+        return preview(pages), pages.words()
+    sheet = compose(held)
+    return preview(sheet), f"{sheet.width:.0f} by {sheet.height:.0f} pixels at 96 dots an inch."
 
 
 def _below(net: PedigreeNetwork, look: Look, title: str, name: str) -> str:
@@ -128,22 +193,28 @@ def save_placed(
     dpi: int = 150,
     theme: str = "light",
     date: str = "",
+    pins: Sequence[str] = (),
+    lit_paths: Iterable[Sequence[str]] = (),
 ) -> Path:
     """Write a placed picture with title, legend, base and date."""
     _check(path, paper)
     colours = theme_named(theme)
     ensure_gui()
-    from pedigreeview.reports.sheets import compose
+    from pedigreeview.reports.pages import lay_out
+    from pedigreeview.reports.sheets import compose, matter
 
-    sheet = compose(placed, colours, title=title, below=below, date=date)
+    held = matter(
+        placed, colours, title=title, below=below, date=date, pins=pins, lit_paths=lit_paths
+    )
     kind = path.suffix.lower()
     with replace_file(path) as beside:
         if kind == ".svg":
-            _write_svg(sheet, Path(beside))
+            _write_svg(compose(held), Path(beside))
         elif kind == ".pdf":
-            _write_pdf(sheet, Path(beside), paper, landscape, tiled)
+            pages = lay_out(held, paper=paper, landscape=landscape, tiled=tiled)
+            _write_pdf(pages, Path(beside))
         else:
-            _write_png(sheet, Path(beside), dpi)
+            _write_png(compose(held), Path(beside), dpi)
     return path
 
 
@@ -160,8 +231,8 @@ def _write_svg(sheet: Sheet, path: Path) -> None:
     made.setResolution(96)
     made.setSize(QSize(round(sheet.width), round(sheet.height)))
     made.setViewBox(QRectF(0, 0, sheet.width, sheet.height))
-    made.setTitle(sheet.title)
-    made.setDescription(sheet.notes[0])
+    made.setTitle(sheet.matter.title)
+    made.setDescription(sheet.matter.notes[0])
     painter = QPainter()
     try:
         _begin(painter, made, path)
@@ -170,7 +241,7 @@ def _write_svg(sheet: Sheet, path: Path) -> None:
         painter.end()
         buffer.close()
     text = bytes(held.data()).decode("utf-8")
-    families = ", ".join(f"'{name}'" if " " in name else name for name in sheet.theme.fonts)
+    families = ", ".join(f"'{name}'" if " " in name else name for name in sheet.matter.theme.fonts)
     text = re.sub(r'font-family="[^"]*"', f'font-family="{families}, sans-serif"', text)
     path.write_text(text, encoding="utf-8")
 
@@ -213,77 +284,29 @@ def _write_png(sheet: Sheet, path: Path, dpi: int) -> None:
         )
 
 
-def tiles(
-    width: float, height: float, page: tuple[float, float], overlap: float
-) -> list[list[tuple[float, float]]]:
-    """Upper left corners of the sheets that cover an area, row after row."""
-
-    def starts(whole: float, room: float) -> list[float]:
-        step = room - overlap
-        count = max(1, -(-int(whole - overlap) // max(1, int(step))))
-        while count * step + overlap < whole:
-            count += 1
-        return [at * step for at in range(count)]
-
-    return [[(x, y) for x in starts(width, page[0])] for y in starts(height, page[1])]
-
-
-def _write_pdf(sheet: Sheet, path: Path, paper: str, landscape: bool | None, tiled: bool) -> None:
-    from PySide6.QtCore import QMarginsF, QRectF
+def _write_pdf(pages: Pages, path: Path) -> None:
+    from PySide6.QtCore import QMarginsF
     from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
-    size = QPageSize(getattr(QPageSize.PageSizeId, paper))
-    if landscape is None:
-        landscape = sheet.width > sheet.height
-    way = QPageLayout.Orientation.Landscape if landscape else QPageLayout.Orientation.Portrait
+    from pedigreeview.reports.pages import MARGIN_MM
+
+    way = QPageLayout.Orientation.Landscape if pages.landscape else QPageLayout.Orientation.Portrait
     writer = QPdfWriter(str(path))
     writer.setResolution(_PDF_DPI)
-    writer.setTitle(sheet.title)
+    writer.setTitle(pages.matter.title)
     writer.setCreator("pedigreeview")
-    writer.setPageSize(size)
+    writer.setPageSize(QPageSize(getattr(QPageSize.PageSizeId, pages.paper)))
     writer.setPageOrientation(way)
-    writer.setPageMargins(
-        QMarginsF(_MARGIN_MM, _MARGIN_MM, _MARGIN_MM, _MARGIN_MM), QPageLayout.Unit.Millimeter
-    )
-    room = QRectF(writer.pageLayout().paintRectPixels(_PDF_DPI))
-    room.moveTo(0, 0)
+    margins = QMarginsF(MARGIN_MM, MARGIN_MM, MARGIN_MM, MARGIN_MM)
+    writer.setPageMargins(margins, QPageLayout.Unit.Millimeter)
     painter = QPainter()
     try:
         _begin(painter, writer, path)
-        if tiled:
-            _tile(sheet, writer, painter, room)
-        else:
-            scale = min(room.width() / sheet.width, room.height() / sheet.height)
-            painter.translate((room.width() - sheet.width * scale) / 2, 0)
-            painter.scale(scale, scale)
-            sheet.paint(painter)
+        for at in range(pages.count):
+            if at:
+                writer.newPage()
+            painter.resetTransform()
+            painter.scale(_PDF_DPI / 96, _PDF_DPI / 96)
+            pages.paint(painter, at)
     finally:
         painter.end()
-
-
-def _tile(sheet: Sheet, writer: QPdfWriter, painter: QPainter, room: QRectF) -> None:
-    from PySide6.QtCore import QRectF
-
-    from pedigreeview.reports.marks import join_marks
-
-    scale = _PDF_DPI / 96
-    mm = 96 / 25.4
-    foot = 6 * mm
-    page = (room.width() / scale, room.height() / scale - foot)
-    grid = tiles(sheet.width, sheet.height, page, _OVERLAP_MM * mm)
-    count = len(grid) * len(grid[0])
-    for r, row in enumerate(grid):
-        for c, (x, y) in enumerate(row):
-            if r or c:
-                writer.newPage()
-            painter.save()
-            painter.scale(scale, scale)
-            painter.setClipRect(QRectF(0, 0, *page))
-            painter.translate(-x, -y)
-            sheet.paint(painter)
-            painter.restore()
-            painter.save()
-            painter.scale(scale, scale)
-            words = f"{sheet.title}: sheet {r + 1}/{c + 1} of {count}"
-            join_marks(painter, sheet.theme, QRectF(0, 0, *page), _OVERLAP_MM * mm, words)
-            painter.restore()

@@ -1,29 +1,51 @@
-"""A picture made ready for paper: title, picture, legend, what the numbers stand on, the date."""
+"""A picture made ready to be shown: title, picture, legend, what the numbers stand on, the date."""
 
 from __future__ import annotations
 
 import datetime
-from dataclasses import dataclass
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QFontMetricsF, QPainter
 
 from pedigreeview.drawing.legend import Entry, legend_entries, legend_height, paint_legend
-from pedigreeview.drawing.painter import paint
+from pedigreeview.drawing.lighting import Lit, light
+from pedigreeview.drawing.painter import Scene, paint
 from pedigreeview.drawing.placing import Placed
 from pedigreeview.drawing.signs import colour, pen
 from pedigreeview.drawing.tags import elided, font
 from pedigreeview.drawing.theme import Theme
 
-__all__ = ["Sheet", "compose"]
+__all__ = [
+    "Matter",
+    "Sheet",
+    "compose",
+    "matter",
+    "notes_height",
+    "on_paper",
+    "paint_head",
+    "paint_notes",
+]
 
 _MARGIN = 30.0
 _LEAST_WIDTH = 660.0
+_LEGEND_MOST = 1600.0
+"""A legend wider than this is a row that nobody reads."""
+_NO_LIT = Lit(frozenset(), frozenset())
+
+
+def on_paper(theme: Theme) -> Theme:
+    """The theme for paper: the light one on white, with bands that are only just seen."""
+    if theme.name != "light":
+        return theme
+    white = {"ground": "#ffffff", "band": "#f6f5f2", "frame": "#fdfcf9"}
+    return replace(theme, colours={**theme.colours, **white})
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
-    """Everything on one drawing area, in picture units."""
+class Matter:
+    """What goes on paper, before it has a size."""
 
     placed: Placed
     theme: Theme
@@ -31,52 +53,123 @@ class Sheet:
     below: str
     notes: tuple[str, ...]
     entries: tuple[Entry, ...]
+    pins: tuple[str, ...] = ()
+    lit: Lit = _NO_LIT
+
+    def paint_picture(
+        self, painter: QPainter, *, detail: float, clip: QRectF, bands: bool = True
+    ) -> None:
+        """The picture in its own units, with pins and lit paths."""
+        paint(
+            painter,
+            self.placed,
+            self.theme,
+            detail=detail,
+            clip=clip,
+            lit=self.lit,
+            scene=Scene(pins=self.pins),
+            bands=bands,
+        )
+
+
+def matter(
+    placed: Placed,
+    theme: Theme,
+    *,
+    title: str,
+    below: str = "",
+    date: str = "",
+    pins: Sequence[str] = (),
+    lit_paths: Iterable[Sequence[str]] = (),
+) -> Matter:
+    """Everything that belongs with a picture.
+
+    pins : plants marked A, B, C and so on
+    lit_paths : lines of descent to bring out, each as codes from plant to plant
+    """
+    paths = [tuple(path) for path in lit_paths]
+    shown = [*(["pin"] if pins else []), *(["lit"] if paths else [])]
+    notes = [note for note in (placed.view.base, placed.view.hidden_words()) if note]
+    notes.append(f"Drawn on {date or datetime.date.today().isoformat()}.")
+    return Matter(
+        placed,
+        on_paper(theme),
+        title,
+        below,
+        tuple(notes),
+        legend_entries(placed, shown=shown),
+        tuple(pins),
+        light(placed, paths) if paths else _NO_LIT,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """Everything on one drawing area that is as large as the picture needs, in picture units."""
+
+    matter: Matter
     width: float
     height: float
-    _notes_height: float
 
     def paint(self, painter: QPainter) -> None:
         """Paint the whole sheet from its upper left corner."""
-        theme = self.theme
+        held = self.matter
+        theme, placed = held.theme, held.placed
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
         painter.fillRect(QRectF(0, 0, self.width, self.height), colour(theme["ground"]))
         inner = self.width - 2 * _MARGIN
-        painter.setPen(colour(theme["ink"]))
-        size = theme.type["title"]
-        painter.setFont(font(theme, size, strong=True))
-        painter.drawText(
-            QPointF(_MARGIN, _MARGIN + size), elided(theme, size, self.title, inner, strong=True)
-        )
-        painter.setPen(colour(theme["ink_soft"]))
-        painter.setFont(font(theme, 13))
-        painter.drawText(
-            QPointF(_MARGIN, _MARGIN + size + 22), elided(theme, 13, self.below, inner)
-        )
-        left, top, width, height = self.placed.bounds
-        start = _MARGIN + size + 42
+        y = _MARGIN + paint_head(painter, held, _MARGIN, _MARGIN, inner)
+        left, top, width, height = placed.bounds
         painter.save()
-        painter.translate((self.width - width) / 2 - left, start - top)
+        painter.translate((self.width - width) / 2 - left, y - top)
         clip = QRectF(left - (self.width - width) / 2, top, self.width, height)
-        paint(painter, self.placed, theme, detail=1.0, clip=clip)
+        held.paint_picture(painter, detail=1.0, clip=clip)
         painter.restore()
-        y = start + height + 24
-        self._rule(painter, y)
-        paint_legend(painter, self.entries, theme, _MARGIN, y + 14, inner)
-        y += 14 + legend_height(self.entries, inner) + 8
-        self._rule(painter, y)
-        painter.setPen(colour(theme["ink_soft"]))
-        painter.setFont(font(theme, 12))
-        for note in self.notes:
-            box = QRectF(_MARGIN, y + 8, inner, 1000)
-            held = _wrapped(theme, note, inner)
-            for at, line in enumerate(held):
-                painter.drawText(QPointF(box.left(), box.top() + 14 + 16 * at), line)
-            y += 16 * len(held) + 4
+        y += height + 24
+        _rule(painter, theme, y, self.width)
+        across = min(inner, _LEGEND_MOST)
+        paint_legend(painter, held.entries, theme, _MARGIN, y + 14, across)
+        y += 14 + legend_height(held.entries, across) + 8
+        _rule(painter, theme, y, self.width)
+        paint_notes(painter, held, _MARGIN, y + 8, across)
 
-    def _rule(self, painter: QPainter, y: float) -> None:
-        painter.setPen(pen(self.theme["paper_edge"], 0.8))
-        painter.drawLine(QPointF(_MARGIN, y), QPointF(self.width - _MARGIN, y))
+
+def _rule(painter: QPainter, theme: Theme, y: float, width: float) -> None:
+    painter.setPen(pen(theme["paper_edge"], 0.8))
+    painter.drawLine(QPointF(_MARGIN, y), QPointF(width - _MARGIN, y))
+
+
+def paint_head(painter: QPainter, held: Matter, x: float, y: float, width: float) -> float:
+    """Title and the line below it; the height that they take."""
+    theme = held.theme
+    size = theme.type["title"]
+    painter.setPen(colour(theme["ink"]))
+    painter.setFont(font(theme, size, strong=True))
+    painter.drawText(QPointF(x, y + size), elided(theme, size, held.title, width, strong=True))
+    painter.setPen(colour(theme["ink_soft"]))
+    painter.setFont(font(theme, 13))
+    painter.drawText(QPointF(x, y + size + 22), elided(theme, 13, held.below, width))
+    return size + 42
+
+
+def paint_notes(painter: QPainter, held: Matter, x: float, y: float, width: float) -> float:
+    """What the numbers stand on, what was left out, the date; the height that they take."""
+    theme = held.theme
+    painter.setPen(colour(theme["ink_soft"]))
+    painter.setFont(font(theme, 12))
+    top = y
+    for note in held.notes:
+        lines = _wrapped(theme, note, width)
+        for at, line in enumerate(lines):
+            painter.drawText(QPointF(x, y + 14 + 16 * at), line)
+        y += 16 * len(lines) + 4
+    return y - top
+
+
+def notes_height(held: Matter, width: float) -> float:
+    """Height that the notes take at a width."""
+    return sum(16.0 * len(_wrapped(held.theme, note, width)) + 4 for note in held.notes)
 
 
 def _wrapped(theme: Theme, text: str, width: float) -> list[str]:
@@ -92,25 +185,21 @@ def _wrapped(theme: Theme, text: str, width: float) -> list[str]:
     return lines
 
 
-def compose(placed: Placed, theme: Theme, *, title: str, below: str = "", date: str = "") -> Sheet:
-    """Lay out the sheet for a picture."""
-    entries = legend_entries(placed)
-    width = max(placed.bounds[2] + 2 * _MARGIN, _LEAST_WIDTH)
-    inner = width - 2 * _MARGIN
-    notes = [note for note in (placed.view.base, placed.view.hidden_words()) if note]
-    notes.append(f"Drawn on {date or datetime.date.today().isoformat()}.")
-    notes_height = sum(16.0 * len(_wrapped(theme, note, inner)) + 4 for note in notes)
-    height = (
+def compose(held: Matter) -> Sheet:
+    """One sheet for a picture, at its full size."""
+    _, _, width, height = held.placed.bounds
+    width = max(width + 2 * _MARGIN, _LEAST_WIDTH)
+    across = min(width - 2 * _MARGIN, _LEGEND_MOST)
+    height += (
         _MARGIN
-        + theme.type["title"]
+        + held.theme.type["title"]
         + 42
-        + placed.bounds[3]
         + 24
         + 14
-        + legend_height(entries, inner)
+        + legend_height(held.entries, across)
         + 8
         + 8
-        + notes_height
+        + notes_height(held, across)
         + _MARGIN
     )
-    return Sheet(placed, theme, title, below, tuple(notes), entries, width, height, notes_height)
+    return Sheet(held, width, height)

@@ -1,11 +1,12 @@
 """What the network answers about one plant or one pair, gathered in one go off the window's thread.
 
-Nothing is computed here: every number comes from the network and is put into words.  Knows no
-widgets.
+Nothing is computed here: numbers, explanations and sentences about them come from the network.
+Knows no widgets.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING
@@ -13,21 +14,29 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from pedigreeview.book.faults import Fault
+from pedigreeview.book.problems import Problem
 from pedigreeview.window.words import named
 
 if TYPE_CHECKING:
-    from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.network import Explanation, PedigreeNetwork
 
 __all__ = [
-    "AncestorLine",
-    "Figure",
     "PairAnswer",
-    "PathsAnswer",
+    "PairNumber",
     "PlantAnswer",
+    "Reason",
+    "Withheld",
+    "ask_coancestry_why",
+    "ask_inbreeding_why",
     "ask_pair",
-    "ask_paths",
     "ask_plant",
+    "ask_progeny_why",
+    "percent",
 ]
+
+Watch = Callable[[], None]
+
+_LONGEST = 4096
 
 
 def _tr(text: str) -> str:
@@ -35,57 +44,62 @@ def _tr(text: str) -> str:
 
 
 @dataclass(frozen=True, slots=True)
-class Figure:
-    """One number: its name, its text, a plain sentence, and why it is so."""
+class Reason:
+    """What a number rests on that is no sum over ancestors."""
 
-    name: str
-    text: str
+    lines: tuple[str, ...] = ()
+    formula: str = ""
+    source: str = ""
+    base: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Withheld:
+    """Why numbers are not given: a sentence, the records behind it, their plants and the mend."""
+
     words: str
-    why: str
+    cause: str = ""
+    plants: tuple[str, ...] = ()
+    mend: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class PlantAnswer:
-    """The numbers of one plant; `withheld` is a sentence where they are not given."""
+    """The numbers of one plant; `withheld` where they are not given."""
 
     code: str
-    inbreeding: Figure | None
-    shares: tuple[tuple[str, float, str], ...]
+    text: str = ""
+    """F as a person reads it."""
+    words: str = ""
+    shares: tuple[tuple[str, float, str], ...] = ()
     """Founder, share, and the share as text, largest first."""
-    unknown_share: float
-    palette: tuple[tuple[str, int], ...]
-    withheld: str = ""
+    unknown_share: float = 0.0
+    palette: tuple[tuple[str, int], ...] = ()
+    share_reason: Reason = Reason()
+    withheld: Withheld | None = None
 
 
 @dataclass(frozen=True, slots=True)
-class AncestorLine:
-    """One common ancestor of a pair with what it brings."""
+class PairNumber:
+    """One number of a pair: its text, a plain sentence, and what it rests on if that is known."""
 
-    plant: str
     text: str
-    percent: float
-    paths: tuple[tuple[str, ...], ...]
-    left_out: int
+    words: str = ""
+    reason: Reason | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class PairAnswer:
-    """The numbers of a pair; `withheld` is a sentence where they are not given."""
+    """The numbers of a pair; `withheld` where they are not given."""
 
     a: str
     b: str
-    figures: tuple[Figure, ...]
     cytoplasm: str
-    withheld: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class PathsAnswer:
-    """The common ancestors of a pair; a question of its own, for it can take long."""
-
-    a: str
-    b: str
-    ancestors: tuple[AncestorLine, ...]
+    words: str = ""
+    coancestry: PairNumber | None = None
+    relationship: PairNumber | None = None
+    progeny: PairNumber | None = None
+    withheld: Withheld | None = None
 
 
 def percent(value: float) -> str:
@@ -93,32 +107,42 @@ def percent(value: float) -> str:
     return f"{100 * value:.4g}%"
 
 
-def _said(fault: Fault) -> str:
-    """What and what to do; the place is where it is shown."""
-    return f"{fault.what} {fault.todo}".strip()
+def _withheld(net: PedigreeNetwork, fault: Fault, problems: Sequence[Problem]) -> Withheld:
+    """What stands behind a number that is not given: the nearest problem among the ancestors.
+
+    problems : those of the book that are known; a loop is found without them
+    """
+    from pedigreeview.network import WithheldFault
+    from pedigreeview.network.relatives import own_ancestor
+
+    code = fault.where.plant
+    if isinstance(fault, WithheldFault) and code:
+        if fault.kind == "own_ancestor":
+            problems = [own_ancestor(loop) for loop in net.loops()]
+        behind = {code, *net.ancestors(code)}
+        for problem in problems:
+            plants = problem.plants
+            if problem.kind == fault.kind and plants[0] in net.withheld and plants[0] in behind:
+                words = _until(code, fault.kind)
+                return Withheld(words, problem.message, plants, problem.mend)
+    return Withheld(f"{fault.what} {fault.todo}".strip())
 
 
-def _inbreeding_words(value: float) -> str:
-    if value <= 0:
-        return _tr("By this base its two alleles at a gene never copy one founder allele.")
-    if value >= 1:
-        return _tr(
-            "It breeds true: at every gene its two alleles are copies of one founder allele."
-        )
-    return _tr(
-        "At {} of its genes, on average, the two alleles are copies of one founder allele."
-    ).format(percent(value))
+def _until(code: str, kind: str) -> str:
+    """A sentence for one who asked for a number of a plant."""
+    what = {
+        "own_ancestor": _tr("a plant no longer stands among its own ancestors"),
+        "ploidy_differs": _tr("the numbers of chromosome sets of its line agree"),
+        "ploidy_odd": _tr("the numbers of chromosome sets of its line agree"),
+        "fixation_too_low": _tr("the fixation stated in its line is put right"),
+    }.get(kind, _tr("its records are put right"))
+    return _tr("The numbers of {} cannot be given until {}").format(code, what)
 
 
-def _theta_words(a: str, b: str, theta: float) -> str:
-    if not theta:
-        return _tr("By this base {} and {} share no founder allele by descent.").format(a, b)
-    return _tr(
-        "Draw one allele of {} and one of {}: in {} of draws they copy one founder allele."
-    ).format(a, b, percent(theta))
+# One plant -----------------------------------------------------------------------------------
 
 
-def ask_plant(net: PedigreeNetwork, code: str) -> PlantAnswer:
+def ask_plant(net: PedigreeNetwork, code: str, problems: Sequence[Problem] = ()) -> PlantAnswer:
     """F and founder shares of a plant, with words."""
     from pedigreeview.drawing.founders import palette_numbers
     from pedigreeview.network.text import fraction_text
@@ -128,116 +152,129 @@ def ask_plant(net: PedigreeNetwork, code: str) -> PlantAnswer:
         shares = net.founder_shares(code)
         unknown = net.unknown_share(code)
     except Fault as fault:
-        return PlantAnswer(code, None, (), 0.0, (), _said(fault))
-    text = fraction_text(net.inbreeding_exact(code), value)
-    pool = net.book.is_pool(net.book.plants[code])
-    why = _tr(
-        "F is the chance that the two alleles of {} at one gene came down from one allele of a "
-        "founder. For a plant from a cross it is the coancestry of its parents, for a selfing of "
-        "s it is ½(1 + F of s); other origins and ploidies have their own rule. {} Source: "
-        "Wright 1922; Malécot 1948."
-    ).format(_tr("a plant of this pool") if pool else code, net.base_sentence())
-    figure = Figure(_tr("Inbreeding"), f"F = {text}", _inbreeding_words(value), why)
-    lines = tuple(
-        (founder, share, fraction_text(_short(share), share)) for founder, share in shares.items()
+        return PlantAnswer(code, withheld=_withheld(net, fault, problems))
+    return PlantAnswer(
+        code,
+        fraction_text(net.inbreeding_exact(code), value),
+        net.inbreeding_words(code),
+        tuple(
+            (founder, share, fraction_text(_short(share), share))
+            for founder, share in shares.items()
+        ),
+        unknown,
+        palette_numbers(net, shares),
+        _share_reason(net, unknown),
     )
-    return PlantAnswer(code, figure, lines, unknown, palette_numbers(net, shares))
+
+
+def ask_inbreeding_why(net: PedigreeNetwork, code: str, watch: Watch | None = None) -> Explanation:
+    """Why F of a plant is what it is."""
+    return net.explain(code, watch=watch)
 
 
 def _short(share: float) -> Fraction | None:
     """The share as a fraction of a power of two, where it is one."""
     exact = Fraction(share)
-    return exact if exact.denominator <= 4096 else None
+    return exact if exact.denominator <= _LONGEST else None
 
 
-def ask_pair(net: PedigreeNetwork, a: str, b: str) -> PairAnswer:
+def _share_reason(net: PedigreeNetwork, unknown: float) -> Reason:
+    lines = [
+        _tr(
+            "The part of its alleles that is expected from each founder: a seed parent and a "
+            "pollen parent pass on ½ of their own shares each, generation by generation; chance "
+            "moves the real part of one plant around it."
+        )
+    ]
+    if unknown > 0:
+        lines.append(
+            _tr("Unknown is the part that came through parents that nobody recorded: {}.").format(
+                percent(unknown)
+            )
+        )
+    return Reason(tuple(lines), base=net.base_sentence())
+
+
+# A pair --------------------------------------------------------------------------------------
+
+
+def ask_pair(net: PedigreeNetwork, a: str, b: str, problems: Sequence[Problem] = ()) -> PairAnswer:
     """Coancestry, relationship, F of their progeny and cytoplasm of a pair."""
-    from pedigreeview.network.text import decimal_text, fraction_text
+    from pedigreeview.network.text import fraction_text
 
     cytoplasm = _cytoplasm_words(net, a, b)
     try:
-        theta = net.coancestry(a, b)
-        relationship = net.relationship(a, b)
-        progeny = net.progeny_inbreeding(a, b)
+        text = fraction_text(net.coancestry_exact(a, b), net.coancestry(a, b))
+        return PairAnswer(
+            a,
+            b,
+            cytoplasm,
+            net.relationship_words(a, b),
+            PairNumber(
+                text,
+                _tr(
+                    "The chance that one allele drawn from each is a copy of one and the same "
+                    "founder allele."
+                ),
+            ),
+            _relationship(net, a, b, text),
+            _progeny(net, a, b),
+        )
     except Fault as fault:
-        return PairAnswer(a, b, (), cytoplasm, _said(fault))
-    base = net.base_sentence()
-    exact = net.coancestry_exact(a, b)
-    text = fraction_text(exact, theta)
-    figures = [
-        Figure(
-            _tr("Coancestry"),
-            text,
-            _theta_words(a, b, theta),
-            _tr(
-                "The chance that one allele drawn from each came down from the same allele of a "
-                "founder. θ = sum over the common ancestors of (weight of the paths through it) × "
-                "θ of the ancestor with itself. {} Source: Malécot 1948; Wright 1922."
-            ).format(base),
-        )
-    ]
-    if relationship is None:
-        figures.append(
-            Figure(
-                _tr("Relationship"),
-                "–",
-                _tr("Cannot be stated: one of the two is a pool whose plants are taken as unlike."),
-                _tr("It divides by θ of each with itself, and that is 0 here. {}").format(base),
-            )
-        )
-    else:
-        figures.append(
-            Figure(
-                _tr("Relationship"),
-                decimal_text(relationship),
-                _tr("Coancestry set against how alike each is to itself; 1 is the same."),
-                _tr("R = θ_ab / √(θ_aa · θ_bb). {} Source: Wright 1922.").format(base),
-            )
-        )
-    figures.append(_progeny_figure(progeny, exact, base))
-    return PairAnswer(a, b, tuple(figures), cytoplasm)
+        return PairAnswer(a, b, cytoplasm, withheld=_withheld(net, fault, problems))
 
 
-def ask_paths(net: PedigreeNetwork, a: str, b: str) -> PathsAnswer:
-    """The common ancestors of a pair with what each brings."""
-    from pedigreeview.network.text import fraction_text
+def ask_coancestry_why(
+    net: PedigreeNetwork, a: str, b: str, watch: Watch | None = None
+) -> Explanation:
+    """Why the coancestry of a pair is what it is; a question of its own, for it can take long."""
+    return net.explain(a, b, watch=watch)
 
-    theta, found = net.coancestry(a, b), net.common_ancestors(a, b)
-    ancestors = tuple(
-        AncestorLine(
-            one.plant,
-            fraction_text(one.contribution_exact, one.contribution),
-            one.contribution / theta if theta else 0.0,
-            tuple(path.through for path in one.paths),
-            one.paths_left_out,
-        )
-        for one in found
+
+def ask_progeny_why(
+    net: PedigreeNetwork, a: str, b: str, watch: Watch | None = None
+) -> Explanation | None:
+    """Why F of the progeny of a pair would be what it is."""
+    return net.explain_progeny(a, b, watch=watch)
+
+
+def _relationship(net: PedigreeNetwork, a: str, b: str, coancestry: str) -> PairNumber:
+    from pedigreeview.network.text import decimal_text, fraction_text
+
+    value = net.relationship(a, b)
+    theta, own = net.coancestry(a, b), {code: net.self_coancestry(code) for code in (a, b)}
+    lines = [_tr("θ of {} and {}: {}").format(a, b, coancestry)]
+    for code, itself in own.items():
+        text = fraction_text(net.coancestry_exact(code, code), itself)
+        lines.append(_tr("θ of {} with itself: {}").format(code, text))
+    if value is not None:
+        shown = [decimal_text(one) for one in (theta, own[a], own[b], value)]
+        lines.append(_tr("R = {} / √({} × {}) = {}").format(*shown))
+    reason = Reason(
+        tuple(lines),
+        _tr("R = θ(a, b) / √(θ(a, a) · θ(b, b))"),
+        _tr("Wright 1922 (from memory)"),
+        net.base_sentence(),
     )
-    return PathsAnswer(a, b, ancestors)
+    if value is None:
+        words = _tr("Cannot be stated: one of the two is a pool whose plants are taken as unlike.")
+        return PairNumber("–", words, reason)
+    words = _tr("Their coancestry set against how alike each is to itself; 1 is the same.")
+    return PairNumber(decimal_text(value), words, reason)
 
 
-def _progeny_figure(progeny: float | None, theta: Fraction | None, base: str) -> Figure:
+def _progeny(net: PedigreeNetwork, a: str, b: str) -> PairNumber:
     from pedigreeview.network.text import fraction_text
+    from pedigreeview.network.words import inbreeding_sentence
 
-    name = _tr("F of their progeny")
-    if progeny is None:
-        return Figure(
-            name,
-            "–",
-            _tr("Not given: the two differ in ploidy, or the ploidy is odd."),
-            _tr("There is no rule for the progeny of such a cross. {}").format(base),
-        )
-    exact = theta if theta is not None and float(theta) == progeny else _short(progeny)
-    return Figure(
-        name,
-        f"F = {fraction_text(exact, progeny)}",
-        _tr("If crossed, in either direction: {}").format(_inbreeding_words(progeny)),
-        _tr(
-            "With two sets of chromosomes F of the progeny of two plants is their coancestry; with "
-            "more sets a part comes from alleles that met in one pollen grain or egg. Seed parent "
-            "and pollen parent may change places. {} Source: Malécot 1948."
-        ).format(base),
-    )
+    value = net.progeny_inbreeding(a, b)
+    if value is None:
+        words = _tr("Not given: the two differ in ploidy, or their ploidy is odd.")
+        sets = (_tr("{} is {}x.").format(code, net.ploidy(code)) for code in dict.fromkeys((a, b)))
+        lines = (*sets, _tr("No rule of inheritance holds for the progeny of such a cross."))
+        return PairNumber("–", words, Reason(lines, base=net.base_sentence()))
+    text = fraction_text(net.progeny_inbreeding_exact(a, b), value)
+    return PairNumber(f"F = {text}", inbreeding_sentence(value))
 
 
 def _cytoplasm_words(net: PedigreeNetwork, a: str, b: str) -> str:

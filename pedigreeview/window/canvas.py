@@ -88,6 +88,7 @@ class PedigreeCanvas(CanvasPlaces):
         self._selected = ""
         self._hover = ""
         self._pins: tuple[str, ...] = ()
+        self._pair: tuple[str, ...] = ()
         self._tints: Mapping[str, str] | None = None
         self._paths: list[tuple[str, ...]] = []
         self._lit = Lit(frozenset(), frozenset())
@@ -113,7 +114,8 @@ class PedigreeCanvas(CanvasPlaces):
     def show_placed(self, placed: Placed | None, animate: bool = True) -> None:
         """Show a picture; blocks that were on the screen move from their old places."""
         before = self._placed
-        self._move.stop()
+        self._stop_moving()
+        self._be_still()
         self._placed = placed
         self._lit = light(placed, self._paths) if placed is not None else self._lit
         self._part = 1.0
@@ -124,14 +126,17 @@ class PedigreeCanvas(CanvasPlaces):
         if before is None or not before.blocks or turned:
             self.first_look()
         else:
-            target = self._wanted_origin(placed)
+            scale, target, self._fitted = self._wanted_view(placed)
             self._pan = (QPointF(self._origin), target)
+            self._zooming = (self._scale, scale)
             if animate and not self._reduced and self.isVisible():
                 self._came = _old_places(before, placed)
                 self._part = 0.0
                 self._move.start()
             else:
-                self._origin = target
+                self._origin, self._scale = target, scale
+            if scale != self._zooming[0]:
+                self.zoomed.emit(scale)
         self._announce()
         self.viewport().update()
 
@@ -156,9 +161,9 @@ class PedigreeCanvas(CanvasPlaces):
             return self._selected
         return self._placed.view.focus or ""
 
-    def set_pins(self, codes: Sequence[str]) -> None:
-        """Mark the pinned plants, A and B."""
-        self._pins = tuple(codes)
+    def set_pins(self, codes: Sequence[str], pair: Sequence[str] = ()) -> None:
+        """Mark the pinned plants with A, B, C and so on, and ring the two that are compared."""
+        self._pins, self._pair = tuple(codes), tuple(pair)
         self.viewport().update()
 
     def set_tints(self, tints: Mapping[str, str] | None) -> None:
@@ -172,6 +177,10 @@ class PedigreeCanvas(CanvasPlaces):
         if self._placed is not None:
             self._lit = light(self._placed, self._paths)
         self.viewport().update()
+
+    def lit_paths(self) -> list[tuple[str, ...]]:
+        """The lines of descent that are brought out."""
+        return list(self._paths)
 
     def _set_reduced(self, reduced: bool) -> None:
         self._reduced = reduced
@@ -194,7 +203,15 @@ class PedigreeCanvas(CanvasPlaces):
         self._part = float(part)
         start, end = self._pan
         self._origin = start + (end - start) * self._part
+        self._scale = self._zooming[0] + (self._zooming[1] - self._zooming[0]) * self._part
         self.viewport().update()
+
+    def _stop_moving(self) -> None:
+        """What moves is at its place at once."""
+        if self._part < 1.0:
+            self._move.stop()
+            self._part = 1.0
+            self._origin, self._scale = self._pan[1], self._zooming[1]
 
     def _shift(self, item: PlacedBlock) -> tuple[float, float]:
         old = self._came.get(item.block.key)
@@ -221,6 +238,8 @@ class PedigreeCanvas(CanvasPlaces):
                     selected=self._selected,
                     hover=self._hover,
                     pins=self._pins,
+                    pair=self._pair,
+                    text=self._text,
                     tints=self._tints,
                     moved=self._shift if moving else None,
                     lines=max(0.0, self._part * 2 - 1) if moving else 1.0,
@@ -263,8 +282,8 @@ class PedigreeCanvas(CanvasPlaces):
                 return
             self._dragging = True
             self._fitted = False
-            self._move.stop()
-            self._part = 1.0
+            self._stop_moving()
+            self._be_still()
             self._origin -= QPointF(spot - self._press) / self._scale
             self._press = spot
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
@@ -315,6 +334,12 @@ class PedigreeCanvas(CanvasPlaces):
         self.hovered.emit(part if shown else "")
         self.viewport().update()
 
+    def _be_still(self) -> None:
+        """Take down what belongs to the place of the pointer: the picture moves below it."""
+        if QToolTip.isVisible():
+            QToolTip.hideText()
+        self._point_at("")
+
     def leaveEvent(self, event: QEvent) -> None:
         self._point_at("")
         super().leaveEvent(event)
@@ -336,11 +361,13 @@ class PedigreeCanvas(CanvasPlaces):
             delta = (
                 event.pixelDelta() if not event.pixelDelta().isNull() else event.angleDelta() / 4
             )
+            self._be_still()
             self._origin -= QPointF(delta) / self._scale
             self._fitted = False
             self.viewport().update()
         else:
             turn = event.angleDelta().y() or event.angleDelta().x()
+            self._be_still()
             self.zoom_by(1.0016**turn, event.position())
         event.accept()
 
@@ -374,6 +401,7 @@ class PedigreeCanvas(CanvasPlaces):
     # Keys --------------------------------------------------------------------------------------
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        self._be_still()
         key, control = event.key(), event.modifiers() & Qt.KeyboardModifier.ControlModifier
         if control and key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
             self.zoom_by(1.25)

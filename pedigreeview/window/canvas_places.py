@@ -18,6 +18,18 @@ _COMFORTABLE = 0.65
 _READABLE = 0.6
 """A focused picture is not fitted smaller than this when it is first shown."""
 
+_EDGE = 40.0
+"""Pixels from the edge within which a plant is brought further in."""
+
+
+def _over(area: QRectF, origin: QPointF, wide: float, high: float, edge: float) -> QPointF:
+    """The origin nearest to the given one from which the area shows, off the edges if it fits."""
+    edge_x = min(edge, max(0.0, (wide - area.width()) / 2))
+    edge_y = min(edge, max(0.0, (high - area.height()) / 2))
+    x = min(max(origin.x(), area.right() + edge_x - wide), area.left() - edge_x)
+    y = min(max(origin.y(), area.bottom() + edge_y - high), area.top() - edge_y)
+    return QPointF(x, y)
+
 
 class CanvasPlaces(QAbstractScrollArea):
     """A scroll area that shows a placed picture at a scale, from a place in the picture on."""
@@ -32,6 +44,8 @@ class CanvasPlaces(QAbstractScrollArea):
         self._pan = (QPointF(0, 0), QPointF(0, 0))
         self._fitted = True
         self._covered = 0
+        self._text = 1.0
+        self._zooming = (1.0, 1.0)
 
     def zoom(self) -> float:
         """Pixels that one picture unit takes."""
@@ -155,86 +169,155 @@ class CanvasPlaces(QAbstractScrollArea):
         """
         size = self.viewport().size()
         clear = QSize(size.width() - self._covered, size.height())
-        return clear if self._fitting(clear) >= _COMFORTABLE else size
+        return clear if self._fitting(clear) >= _COMFORTABLE * self._text else size
 
     def _fitting(self, room: QSize) -> float:
         """Scale at which the whole picture fits into a room; not blown up."""
         assert self._placed is not None
         _, _, width, height = self._placed.bounds
         # The names of the generations keep their size, so the room they take is in pixels.
-        names = sizes().band_label if self._placed.orientation == "down" else 0.0
-        across = (room.width() - names) / max(width - names, 1.0)
-        return min(across, room.height() / max(height, 1.0), _FIRST_MOST)
+        names = self._names()
+        across = (room.width() - names) / max(width - sizes().band_label, 1.0)
+        if not names:
+            across = room.width() / max(width, 1.0)
+        return min(across, room.height() / max(height, 1.0), _FIRST_MOST * self._text)
+
+    def _names(self) -> float:
+        """Pixels that the names of the generations take at the left."""
+        assert self._placed is not None
+        return sizes().band_label * self._text if self._placed.orientation == "down" else 0.0
+
+    def set_text_scale(self, factor: float) -> None:
+        """Make the picture's type as much larger as that of the window; 1 is the usual size."""
+        if factor <= 0 or factor == self._text:
+            return
+        change, self._text = factor / self._text, factor
+        if self._fitted or self._placed is None:
+            self.first_look()
+        else:
+            self.zoom_by(change)
+
+    def text_scale(self) -> float:
+        """How much larger than usual the type of the picture is."""
+        return self._text
 
     def fit(self) -> None:
         """Show the whole picture, as large as it goes but not blown up."""
+        target = self._fit_target()
+        if target is not None:
+            self._go_to(*target, fitted=True)
+
+    def _fit_target(self) -> tuple[float, QPointF] | None:
+        """Scale and origin at which the whole picture shows."""
         if self._placed is None:
-            return
+            return None
         left, top, width, height = self._placed.bounds
         room = self._room()
         if width <= 0 or height <= 0 or room.isEmpty():
-            return
-        names = sizes().band_label if self._placed.orientation == "down" else 0.0
-        self._scale = max(_LEAST, self._fitting(room))
-        if names and self._scale < 1.0:
-            more = names / self._scale - names
+            return None
+        scale = max(_LEAST, self._fitting(room))
+        names = self._names()
+        if names:
+            more = max(names / scale, sizes().band_label) - sizes().band_label
             left, width = left - more, width + more
-        self._origin = QPointF(
-            left + width / 2 - room.width() / self._scale / 2,
-            top + height / 2 - room.height() / self._scale / 2,
+        return scale, QPointF(
+            left + width / 2 - room.width() / scale / 2,
+            top + height / 2 - room.height() / scale / 2,
         )
-        self._fitted = True
-        self._pan = (QPointF(self._origin), QPointF(self._origin))
-        self.zoomed.emit(self._scale)
-        self.viewport().update()
 
     def first_look(self) -> None:
         """The whole picture if it can be read so, else its focus at a size that can."""
-        self.fit()
+        target = self._first_target()
+        if target is not None:
+            self._go_to(*target[:2], fitted=target[2])
+
+    def _first_target(self) -> tuple[float, QPointF, bool] | None:
+        found = self._fit_target()
         focus = self._placed.view.focus if self._placed is not None else None
-        found = self._find(focus or "")
-        if found is None or self._scale >= _READABLE or self.viewport().size().isEmpty():
-            return
-        self._scale = _READABLE
-        room = self._room() / self._scale
-        x, y = found.middle
-        self._origin = QPointF(x - room.width() / 2, y - room.height() / 2)
-        self._fitted = False
-        self._pan = (QPointF(self._origin), QPointF(self._origin))
+        item = self._find(focus or "")
+        if found is None:
+            return None
+        least = _READABLE * self._text
+        if item is None or found[0] >= least or self.viewport().size().isEmpty():
+            return (*found, True)
+        room = self._room() / least
+        area = self._near_focus() or QRectF(item.x, item.y, item.width, item.height)
+        middle = QPointF(*item.middle)
+        origin = QPointF(middle.x() - room.width() / 2, middle.y() - room.height() / 2)
+        return least, _over(area, origin, room.width(), room.height(), _EDGE / least), False
+
+    def _go_to(self, scale: float, origin: QPointF, *, fitted: bool) -> None:
+        self._scale, self._origin, self._fitted = scale, origin, fitted
+        self._settle_pan()
         self.zoomed.emit(self._scale)
         self.viewport().update()
+
+    def _settle_pan(self) -> None:
+        self._pan = (QPointF(self._origin), QPointF(self._origin))
+        self._zooming = (self._scale, self._scale)
 
     def zoom_by(self, factor: float, about: QPointF | QPoint | None = None) -> None:
         """Zoom, keeping one viewport place (the middle by default) where it is."""
         spot = QPointF(about) if about is not None else QPointF(self.viewport().rect().center())
         held = self.to_picture(spot)
-        self._scale = min(_MOST, max(_LEAST, self._scale * factor))
-        self._origin = QPointF(held.x() - spot.x() / self._scale, held.y() - spot.y() / self._scale)
-        self._fitted = False
-        self._pan = (QPointF(self._origin), QPointF(self._origin))
-        self.zoomed.emit(self._scale)
-        self.viewport().update()
+        scale = min(_MOST, max(_LEAST, self._scale * factor))
+        origin = QPointF(held.x() - spot.x() / scale, held.y() - spot.y() / scale)
+        self._go_to(scale, origin, fitted=False)
 
     def show_code(self, code: str) -> None:
-        """Pan by as little as brings the plant into view."""
+        """Pan by as little as brings the plant into view; not at all if it can be seen well."""
         found = self._find(code)
         if found is not None:
             self._origin = self._brought_in(found, self._origin)
+            self._settle_pan()
             self.viewport().update()
 
     def _brought_in(self, item: PlacedBlock, origin: QPointF) -> QPointF:
+        return self._brought(QRectF(item.x, item.y, item.width, item.height), origin)
+
+    def _brought(self, area: QRectF, origin: QPointF) -> QPointF:
         room = self.viewport().size()
         wide, high = room.width() / self._scale, room.height() / self._scale
-        edge_x = min(wide * 0.2, max(0.0, (wide - item.width) / 2))
-        edge_y = min(high * 0.25, max(0.0, (high - item.height) / 2))
-        x = min(max(origin.x(), item.right + edge_x - wide), item.x - edge_x)
-        y = min(max(origin.y(), item.bottom + edge_y - high), item.y - edge_y)
-        return QPointF(x, y)
+        return _over(area, origin, wide, high, _EDGE / self._scale)
 
-    def _wanted_origin(self, placed: Placed) -> QPointF:
-        """Where the view stays: as it is, unless the focus would lie at the edge or outside."""
-        found = placed.block_of(placed.view.focus) if placed.view.focus else None
-        return self._brought_in(found, self._origin) if found is not None else self._origin
+    def _wanted_view(self, placed: Placed) -> tuple[float, QPointF, bool]:
+        """Where the view goes for a new picture: as little as shows the focus and its nearest.
+
+        It stays as it is when the focus, its parents and its first progeny can be seen.  Where they
+        cannot be seen together, or nothing can be read, the picture is fitted.
+        """
+        now = (self._scale, self._origin, False)
+        area = self._near_focus()
+        if placed.view.focus is None or area is None:
+            return now
+        room = self.viewport().size()
+        wide, high = room.width() / self._scale, room.height() / self._scale
+        if self._scale >= _READABLE * self._text and area.width() <= wide and area.height() <= high:
+            return self._scale, self._brought(area, self._origin), False
+        return self._first_target() or now
+
+    def _near_focus(self) -> QRectF | None:
+        """The rectangle about the focus, its parents and its first progeny."""
+        placed = self._placed
+        item = placed.block_of(placed.view.focus or "") if placed is not None else None
+        if placed is None or item is None:
+            return None
+        key = item.block.key
+        above = [link.above for link in placed.view.links if link.below == key]
+        below = [link.below for link in placed.view.links if link.above == key]
+        wanted = {key, *above, *below}
+        progeny = []
+        for link in placed.view.links:
+            if link.below in above and link.role != "progeny" and not link.back:
+                wanted.add(link.above)
+            elif link.above in below and link.role == "progeny":
+                progeny.append(link.below)
+        wanted.update(progeny[:1])
+        area = QRectF(item.x, item.y, item.width, item.height)
+        for other in placed.blocks:
+            if other.block.key in wanted:
+                area = area.united(QRectF(other.x, other.y, other.width, other.height))
+        return area
 
     def tag_codes(self) -> list[str]:
         """Keys of all blocks that a screen reader is told of, in reading order: codes for tags."""

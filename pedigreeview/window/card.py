@@ -1,22 +1,24 @@
 """A plant's card: its seed tag unfolded, lying beside the plant in the picture.
 
-It can be moved by its head, closed, and read from top to bottom: what the plant is, where it comes
-from, what the numbers say, whom it was crossed with, what was seen of it.
+It can be moved by its head, folded to a strip with its title, closed, and read from top to
+bottom: what the plant is, where it comes from, what the numbers say, whom it was crossed with, what
+was seen of it.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, QSizeF, Qt, Signal
+from PySide6.QtGui import QColor, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from pedigreeview.window.answers import PlantAnswer, percent
+from pedigreeview.window.card_head import CardHead
+from pedigreeview.window.card_placing import Ground, spot_at, spot_for
+from pedigreeview.window.figure import Figure, WithheldNotice
 from pedigreeview.window.labels import (
     LinkLabel,
-    action_button,
     clear,
     column,
     heading,
@@ -24,14 +26,15 @@ from pedigreeview.window.labels import (
     rule,
     scrolled,
     sentence,
-    why_button,
 )
+from pedigreeview.window.parents_lines import doubt_lines, parents_html, pollen_html
 from pedigreeview.window.rail import tag_path
+from pedigreeview.window.share_bars import ShareBars
 from pedigreeview.window.style import current, founder_colour, step
+from pedigreeview.window.why_panel import Path
 from pedigreeview.window.words import (
     count,
     cross_line,
-    doubt_words,
     kind_word,
     link,
     links,
@@ -41,80 +44,12 @@ from pedigreeview.window.words import (
 )
 
 if TYPE_CHECKING:
-    from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.network import Explanation, PedigreeNetwork
 
-__all__ = ["Card", "ShareBars"]
+__all__ = ["Card"]
 
 _SCORES = 8
 _FOUNDERS = 12
-
-
-class ShareBars(QWidget):
-    """Founder shares as bars, in the colours of the stripe on the tag."""
-
-    def __init__(self, shown: list[tuple[str, float, str, QColor]]) -> None:
-        super().__init__()
-        self._shown = shown
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        words = "; ".join(f"{name} {text}" for name, _, text, _ in shown)
-        self.setAccessibleName(self.tr("Founder shares: {}").format(words))
-
-    def _line(self) -> int:
-        return self.fontMetrics().height() + 2 * step()
-
-    def sizeHint(self) -> QSize:
-        return QSize(20 * step(), self._line() * len(self._shown))
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        colours, s = current(), step()
-        painter = QPainter(self)
-        try:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            text_height = self.fontMetrics().height()
-            for at, (name, share, text, colour) in enumerate(self._shown):
-                top = at * self._line()
-                box = QRectF(0, top, self.width(), text_height)
-                painter.setPen(colours.ink)
-                width = self.fontMetrics().horizontalAdvance(text)
-                shown = self.fontMetrics().elidedText(
-                    name, Qt.TextElideMode.ElideRight, max(0, self.width() - width - 2 * s)
-                )
-                painter.drawText(box, int(Qt.AlignmentFlag.AlignLeft), shown)
-                painter.setPen(colours.soft)
-                painter.drawText(box, int(Qt.AlignmentFlag.AlignRight), text)
-                bar = QRectF(0.5, top + text_height + s // 4, self.width() - 1, 0.75 * s)
-                painter.setPen(QPen(colours.rule, 1))
-                painter.setBrush(Qt.BrushStyle.NoBrush)
-                painter.drawRect(bar)
-                painter.setPen(Qt.PenStyle.NoPen)
-                painter.setBrush(colour)
-                painter.drawRect(QRectF(bar.left(), bar.top(), bar.width() * share, bar.height()))
-        finally:
-            painter.end()
-
-
-class _Head(QWidget):
-    """The upper part of the tag: code and name; the whole card is dragged by it."""
-
-    def __init__(self, card: Card) -> None:
-        super().__init__()
-        self._card = card
-        self._from: QPoint | None = None
-        self.setCursor(Qt.CursorShape.OpenHandCursor)
-        self.setToolTip(self.tr("Drag to move the card"))
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        if event.button() == Qt.MouseButton.LeftButton:
-            self._from = event.globalPosition().toPoint() - self._card.pos()
-            self.setCursor(Qt.CursorShape.ClosedHandCursor)
-
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        if self._from is not None:
-            self._card.move_to(event.globalPosition().toPoint() - self._from)
-
-    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        self._from = None
-        self.setCursor(Qt.CursorShape.OpenHandCursor)
 
 
 class Card(QWidget):
@@ -122,8 +57,14 @@ class Card(QWidget):
 
     plant_wanted = Signal(str)
     pin_wanted = Signal(str)
-    focus_wanted = Signal(str)
+    checks_wanted = Signal()
+    why_wanted = Signal(str)
+    """The plant whose F is to be explained."""
+    lit = Signal(object)
+    """Paths to light up in the picture; an empty list: none that the card asks for."""
     closed = Signal()
+    laid_wanted = Signal()
+    """It was opened or folded, or holds more than before: it wants another spot."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
@@ -132,19 +73,29 @@ class Card(QWidget):
         self.code = ""
         self.moved = False
         """Whether the person has laid it somewhere; it then stays there."""
+        self.wish: Literal["", "open", "folded"] = ""
+        """What the person wants of it; '': open where there is room, else folded."""
+        self.folded = False
+        self._laid_for = ""
         s = step()
         outer = QVBoxLayout(self)
         outer.setSpacing(0)
-        outer.setContentsMargins(3 * s, s, s // 2, s)
-        self._head = _Head(self)
+        self._outer = outer
+        self._head = CardHead(self)
         head = QHBoxLayout(self._head)
-        head.setContentsMargins(0, s, s, s // 2)
+        head.setContentsMargins(0, s // 2, s, s // 2)
+        head.setSpacing(max(2, s // 3))
         self._title = column()
         head.addLayout(self._title, 1)
+        self.pin_button = plain_button("", "", lambda: self.pin_wanted.emit(self.code))
+        self.pin_button.setCheckable(True)
+        self.fold_button = plain_button("", "", self.turn)
         self.close_button = plain_button("✕", self.tr("Close the card"), self.shut)
-        head.addWidget(self.close_button, 0, Qt.AlignmentFlag.AlignTop)
+        for button in (self.pin_button, self.fold_button, self.close_button):
+            head.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
         outer.addWidget(self._head)
-        outer.addWidget(rule())
+        self._line = rule()
+        outer.addWidget(self._line)
         inner = QWidget()
         self._body = column(s)
         self._body.setContentsMargins(0, s, 2 * s, s)
@@ -152,17 +103,35 @@ class Card(QWidget):
         self._area = scrolled(inner)
         outer.addWidget(self._area, 1)
         self._numbers: QVBoxLayout | None = None
+        self._above: QWidget = self.close_button
+        """What the keys reach before the numbers."""
+        self.figures: dict[str, Figure] = {}
+        """The numbers that stand on it, by 'inbreeding' and 'founder shares'."""
+        self._unfolded: frozenset[str] = frozenset()
         self.hide()
 
     # What stands on it --------------------------------------------------------------------------
 
     def show_plant(self, net: PedigreeNetwork, code: str, *, pinned: bool) -> None:
         """Lay out what the records say; the numbers follow by `show_numbers`."""
+        # Shown again, as after a pin, it keeps unfolded what was.
+        if code != self.code:
+            self._unfolded = frozenset()
+        elif self.figures:
+            self._unfolded = frozenset(
+                key for key, figure in self.figures.items() if figure.button.isChecked()
+            )
+        self.figures = {}
+        self.lit.emit([])
         self.code = code
         book, plant, s = net.book, net.book.plants[code], step()
+        self._outer.setContentsMargins(3 * s, s // 2, s // 2, s)
         clear(self._title)
         clear(self._body)
-        self._title.addWidget(heading(code, 2))
+        code_label = heading(code, 2)
+        code_label.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+        self._title.addWidget(code_label)
+        self._say_pin(code, pinned)
         if plant.name and plant.name != code:
             self._body.addWidget(heading(plant.name, 3))
         sort = [kind_word(book, plant)]
@@ -177,16 +146,21 @@ class Card(QWidget):
         self.setAccessibleName(self.tr("Card of {}").format(named(book, code)))
 
         self._body.addWidget(sentence(origin(net, code)))
-        self._add_doubt(net, code)
-        parents = net.parent_codes(code)
+        parents = parents_html(net, code)
         if parents:
-            self._add_links(self.tr("Parents"), links(parents))
+            source = bool(net.parents(code).source)
+            self._add_links(self.tr("Comes from") if source else self.tr("Parents"), parents)
+        givers = pollen_html(net, code)
+        if givers:
+            self._add_links(self.tr("May have given the pollen, with odds"), "<br>".join(givers))
+        for doubt in doubt_lines(net, code):
+            self._body.addWidget(sentence(doubt, "soft"))
         progeny = net.progeny(code)
         if progeny:
             title = self.tr("Progeny, {}").format(len(progeny))
-            self._add_links(title, links(progeny, 12))
+            self._above = self._add_links(title, links(progeny, 12))
         else:
-            self._add_links(self.tr("Progeny"), self.tr("none recorded"))
+            self._above = self._add_links(self.tr("Progeny"), self.tr("none recorded"))
         self._body.addWidget(rule())
         self._numbers = column(s)
         self._numbers.addWidget(sentence(self.tr("Working out the numbers …"), "soft"))
@@ -202,32 +176,54 @@ class Card(QWidget):
         self._add_crosses(net, code)
         self._add_facts(net, code)
         self._add_scores(net, code)
-        row = QHBoxLayout()
-        row.setSpacing(s)
-        self.pin_button = action_button(
-            self.tr("Take the pin out") if pinned else self.tr("Pin to compare"),
-            lambda: self.pin_wanted.emit(self.code),
-        )
-        row.addWidget(self.pin_button)
-        row.addStretch(1)
-        self._body.addSpacing(s)
-        self._body.addLayout(row)
         self._body.addStretch(1)
         self._area.verticalScrollBar().setValue(0)
+
+    def _say_pin(self, code: str, pinned: bool) -> None:
+        self.pin_button.setChecked(pinned)
+        self.pin_button.setText(self.tr("Unpin") if pinned else self.tr("Pin"))
+        name = self.tr("Take the pin of {} out") if pinned else self.tr("Pin {} to compare")
+        self.pin_button.setAccessibleName(name.format(code))
+        self.pin_button.setToolTip(name.format(code))
 
     def show_numbers(self, net: PedigreeNetwork, answer: PlantAnswer) -> None:
         """Put in F and founder shares when they have come."""
         if answer.code != self.code or self._numbers is None:
             return
         clear(self._numbers)
-        if answer.inbreeding is None:
-            self._numbers.addWidget(sentence(answer.withheld, "warn"))
+        if answer.withheld is not None:
+            notice = WithheldNotice(net, answer.withheld)
+            notice.followed.connect(self.plant_wanted)
+            notice.checks_wanted.connect(self.checks_wanted)
+            self._numbers.addWidget(notice)
+            if notice.places is not None:
+                self.setTabOrder(self._above, notice.places)
             return
-        figure = sentence(answer.inbreeding.text, "number")
-        figure.setObjectName("inbreeding")
-        self._numbers.addWidget(figure)
-        self._numbers.addWidget(sentence(answer.inbreeding.words))
-        self._add_why(self._numbers, answer.inbreeding.why)
+        inbreeding = Figure(self.tr("Inbreeding"), "inbreeding", f"F = {answer.text}", answer.words)
+        inbreeding.why_wanted.connect(lambda: self.why_wanted.emit(self.code))
+        shares = Figure(self.tr("Founder shares"), "founder shares", body=self._bars(net, answer))
+        shares.panel.show_reason(answer.share_reason)
+        before: QWidget = self._above
+        for figure in (inbreeding, shares):
+            figure.lit.connect(self.lit)
+            self._numbers.addWidget(figure)
+            self.figures[figure.key] = figure
+            self.setTabOrder(before, figure.button)
+            before = figure.button
+            if figure.key in self._unfolded:
+                figure.unfold()
+
+    def show_why(self, net: PedigreeNetwork, told: Explanation) -> None:
+        """Put in why F is what it is when the answer has come."""
+        figure = self.figures.get("inbreeding")
+        if figure is not None and told.plants == (self.code,):
+            figure.panel.show_explanation(net.book, told, ends=(self.code,))
+
+    def paths(self) -> list[Path]:
+        """The paths behind the numbers that are unfolded."""
+        return [path for figure in self.figures.values() for path in figure.panel.paths]
+
+    def _bars(self, net: PedigreeNetwork, answer: PlantAnswer) -> ShareBars:
         numbers = dict(answer.palette)
         shown = [
             (named(net.book, founder), share, text, founder_colour(numbers.get(founder, -1)))
@@ -239,24 +235,9 @@ class Card(QWidget):
             name = self.tr("{} more founders").format(len(rest))
             shown.append((name, share, percent(share), founder_colour(-1)))
         if answer.unknown_share > 1e-9:
-            shown.append(
-                (
-                    self.tr("unknown"),
-                    answer.unknown_share,
-                    percent(answer.unknown_share),
-                    founder_colour(None),
-                )
-            )
-        self._caption(self._numbers, self.tr("Founder shares"))
-        self._numbers.addWidget(ShareBars(shown))
-
-    def _add_why(self, layout: QVBoxLayout, why: str) -> None:
-        text = sentence(why, "soft")
-        text.hide()
-        button = why_button(self.tr("Why this number"))
-        button.toggled.connect(text.setVisible)
-        layout.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
-        layout.addWidget(text)
+            share = answer.unknown_share
+            shown.append((self.tr("unknown"), share, percent(share), founder_colour(None)))
+        return ShareBars(shown)
 
     def _caption(self, layout: QVBoxLayout, text: str) -> None:
         layout.addWidget(sentence(text, "caption"))
@@ -270,21 +251,6 @@ class Card(QWidget):
         part.addWidget(label)
         self._body.addLayout(part)
         return label
-
-    def _add_doubt(self, net: PedigreeNetwork, code: str) -> None:
-        held = net.parents(code)
-        cross = net.book.crosses.get(held.cross)
-        if cross is None:
-            return
-        for side, grade in (
-            (self.tr("Seed parent"), cross.seed_doubt),
-            (self.tr("Pollen parent"), cross.pollen_doubt),
-        ):
-            if grade and grade != "certain":
-                self._body.addWidget(sentence(f"{side}: {doubt_words(grade)}.", "warn"))
-        for row in net.book.findings().get(code, ()) if held.finding else ():
-            if row.text:
-                self._body.addWidget(sentence(row.text, "soft"))
 
     def _add_crosses(self, net: PedigreeNetwork, code: str) -> None:
         as_seed, as_pollen = net.crosses_of(code)
@@ -341,42 +307,114 @@ class Card(QWidget):
 
     # Where it lies ------------------------------------------------------------------------------
 
-    def wanted_size(self) -> QSize:
-        """Its size where there is room."""
+    def wanted_width(self) -> int:
+        """Its width where there is room."""
+        return 40 * step()
+
+    def strip_size(self) -> QSize:
+        """Its size when only its title is left."""
         s = step()
-        return QSize(40 * s, 64 * s)
+        width = 6 * s + 3 * max(2, s // 3)
+        for label in self._head.findChildren(QLabel):
+            if not label.isHidden():
+                label.ensurePolished()
+                width += QFontMetrics(label.font()).horizontalAdvance(label.text()) + s
+        for button in (self.pin_button, self.fold_button, self.close_button):
+            width += button.sizeHint().width()
+        return QSize(width, self.close_button.sizeHint().height() + 3 * s)
+
+    def _open_sizes(self) -> list[QSizeF]:
+        """The sizes in which it can lie open, the best first: as tall as its text, then less."""
+        s, room = step(), self._stage.size()
+        gap = 2 * s
+        tallest, sizes = room.height() - gap, []
+        for width in (self.wanted_width(), 30 * s):
+            width = min(width, room.width() - gap)
+            whole = min(self._tall(width), tallest)
+            for part in (1.0, 0.75, 0.5, 0.35):
+                height = max(whole * part, min(whole, 25 * s))
+                sizes.append(QSizeF(max(10, width), max(10.0, round(height))))
+        return list({(size.width(), size.height()): size for size in sizes}.values())
+
+    def _tall(self, width: int) -> int:
+        """Height that shows all of it at a width."""
+        s = step()
+        inner = width - 3 * s - s // 2 - round(1.4 * s)
+        height = self._body.heightForWidth(inner)
+        return self._head.sizeHint().height() + max(height, 12 * s) + 3 * s
 
     def move_to(self, place: QPoint) -> None:
         """Lay it somewhere by hand, within the page."""
         self.moved = True
         self.move(self._within(place))
 
-    def lie_beside(self, tag: QRectF, others: Sequence[QRectF] = ()) -> None:
-        """Lie beside the plant's tag where it hides least of the others, unless laid by hand."""
-        around, gap = QRectF(self._stage.rect()), 2.0 * step()
-        wanted = self.wanted_size()
-        beside = max(around.width() - tag.right(), tag.left()) - 2 * gap
-        width = min(wanted.width(), around.width() - gap, max(beside, 26.0 * step()))
-        height = min(wanted.height(), around.height() - 2 * gap)
-        self.resize(max(10, round(width)), max(10, round(height)))
+    def let_go(self) -> None:
+        """Let it be laid anew, even with the mouse or the keys on it."""
+        self._laid_for = ""
+
+    def turn(self) -> None:
+        """Fold it to its title, or open it again."""
+        self.wish = "open" if self.folded else "folded"
+        self._laid_for = ""
+        self.laid_wanted.emit()
+
+    def lie(self, lying: Ground, *, fold: bool = False) -> None:
+        """Lie beside the plant's tag where it hides least, unless laid by hand.
+
+        fold : fold to the title strip unless the person wants it open
+        """
         if self.moved:
+            self._set_folded(self.wish == "folded" or (fold and self.wish != "open"))
+            self.resize(self._moved_size())
             self.move(self._within(self.pos()))
             return
-        size = QRectF(self.rect()).size()
-        lefts = (tag.right() + gap, tag.left() - gap - width, around.right() - width - gap, gap)
-        tops = (tag.top() - gap, gap, around.bottom() - height - gap, tag.bottom() + gap - height)
-        places = [
-            QRectF(QPointF(self._within(QPoint(round(left), round(top)))), size)
-            for left in lefts
-            for top in tops
-        ]
+        gap = float(step())
+        was = QPointF(self.pos()) if self._laid_for else None
+        if not self.folded and self._laid_for == self.code and self._in_use():
+            here = QRectF(self.geometry())
+            if not here.intersects(lying.tag) and lying.around.contains(here):
+                self._grow(lying, here)
+                return
+        strip = self.wish == "folded" or (fold and self.wish != "open")
+        if not strip:
+            spot = spot_for(lying, self._open_sizes(), gap, was)
+            strip = not spot.good and self.wish != "open"
+        if strip:
+            spot = spot_for(lying, [QSizeF(self.strip_size())], gap, was)
+        self._laid_for = self.code
+        self._set_folded(strip)
+        self.setGeometry(spot.rect.toRect())
 
-        def hides(place: QRectF) -> float:
-            far = abs(place.center().x() - tag.center().x()) / max(1.0, around.width())
-            covered = sum(place.intersects(other) for other in others)
-            return 50.0 * place.intersects(tag) + covered + 2.0 * far
+    def _grow(self, lying: Ground, here: QRectF) -> None:
+        """Show more of the text below, if nothing that is in sight now is hidden by it."""
+        room = lying.around.bottom() - here.top() - step()
+        taller = QRectF(here)
+        taller.setHeight(min(float(self._tall(self.width())), room))
+        if taller.height() > here.height():
+            now, then = spot_at(lying, here), spot_at(lying, taller)
+            if (then.hidden, then.forbidden) == (now.hidden, now.forbidden):
+                self.setGeometry(taller.toRect())
 
-        self.move(min(places, key=hides).topLeft().toPoint())
+    def _moved_size(self) -> QSize:
+        if self.folded:
+            return self.strip_size()
+        size = self._open_sizes()[0]
+        room = self._stage.height() - self.y() - step()
+        return QSize(round(size.width()), max(30 * step(), min(round(size.height()), room)))
+
+    def _in_use(self) -> bool:
+        """Whether the mouse or the keys are on it, so that it had better not move."""
+        focus = QApplication.focusWidget()
+        return self.underMouse() or (focus is not None and self.isAncestorOf(focus))
+
+    def _set_folded(self, folded: bool) -> None:
+        self.folded = folded
+        self._line.setVisible(not folded)
+        self._area.setVisible(not folded)
+        self.fold_button.setText("▾" if folded else "▴")
+        name = self.tr("Open the card") if folded else self.tr("Fold the card to its title")
+        self.fold_button.setAccessibleName(name)
+        self.fold_button.setToolTip(name)
 
     def _within(self, place: QPoint) -> QPoint:
         around = self._stage.rect()
@@ -386,7 +424,9 @@ class Card(QWidget):
 
     def shut(self) -> None:
         """Put the card away."""
+        self._laid_for = ""
         self.hide()
+        self.lit.emit([])
         self.closed.emit()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -410,6 +450,7 @@ class Card(QWidget):
             painter.drawPath(tag_path(box, 2.2 * s))
             painter.setPen(QPen(colours.soft, 1.2))
             painter.setBrush(colours.window)
-            painter.drawEllipse(QPointF(1.6 * s, 3.4 * s), 0.55 * s, 0.55 * s)
+            middle = self._head.geometry().center().y() + s / 4
+            painter.drawEllipse(QPointF(1.6 * s, middle), 0.55 * s, 0.55 * s)
         finally:
             painter.end()

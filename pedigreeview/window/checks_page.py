@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
+from pedigreeview.book.book import Book
 from pedigreeview.book.problems import Problem
 from pedigreeview.window.labels import (
     LinkLabel,
@@ -30,6 +32,8 @@ if TYPE_CHECKING:
 __all__ = ["ChecksPage"]
 
 _SHOWN = 200
+_LOOKED = 10_000
+"""Plants among which a date is looked for."""
 
 
 class _Mark(QWidget):
@@ -92,9 +96,7 @@ class ChecksPage(QWidget):
         clear(self._body)
         self._body.addWidget(heading(self.tr("Checks"), 2))
         if not problems:
-            self._body.addWidget(
-                sentence(self.tr("Nothing in the records looks wrong. Places and dates agree."))
-            )
+            self._body.addWidget(sentence(self._all_well(net.book)))
         for severity, title in (
             ("error", self.tr("Cannot be")),
             ("warning", self.tr("Unlikely, or changes numbers")),
@@ -112,10 +114,25 @@ class ChecksPage(QWidget):
                     self._body.addWidget(sentence(more, "soft"))
         if remarks:
             self._body.addSpacing(step())
-            self._body.addWidget(heading(self.tr("Said on reading"), 3))
+            self._body.addWidget(heading(self.tr("Noticed while opening"), 3))
             for remark in remarks:
                 self._body.addWidget(sentence(remark))
         self._body.addStretch(1)
+
+    def _all_well(self, book: Book) -> str:
+        """What was looked at, no more than there is to look at."""
+        looked = [self.tr("no plant is its own ancestor"), self.tr("no two codes look alike")]
+        dated = any(plant.sown for plant in islice(book.plants.values(), _LOOKED)) or any(
+            row.date for row in book.pollinations.values()
+        )
+        if dated:
+            looked.append(self.tr("no date comes before what must have been first"))
+        if book.pollinations or book.harvests or book.sowings:
+            looked.append(self.tr("the counts of flowers, fruits and seeds agree"))
+        text = self.tr("Nothing in the records looks wrong: {}.").format(", ".join(looked))
+        if not dated:
+            text += " " + self.tr("No dates are recorded, so none could be checked.")
+        return text
 
     def _row(self, net: PedigreeNetwork, one: Problem) -> QHBoxLayout:
         s = step()

@@ -34,7 +34,15 @@ class OwnFault(Fault):
         )
 
 
-_LANES = {"open": "open", "paths": "paths", "whole": "draw", "preview": "draw", "save": "draw"}
+_LANES = {
+    "open": "open",
+    "paths": "paths",
+    "progeny_why": "paths",
+    "why": "paths",
+    "whole": "draw",
+    "preview": "draw",
+    "save": "draw",
+}
 _PATIENCE = 2000
 """Milliseconds that closing waits for work that cannot be cancelled."""
 

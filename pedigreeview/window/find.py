@@ -12,6 +12,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from pedigreeview.book.book import Book
+from pedigreeview.window.words import cross_line
 
 __all__ = ["CodeList", "PlantFinder"]
 
@@ -23,6 +24,7 @@ class PlantFinder:
 
     def __init__(self, book: Book, codes: Sequence[str]) -> None:
         self.codes = list(codes)
+        self._book = book
         plants = book.plants
         self.names = [plants[code].name if code in plants else "" for code in self.codes]
         self._codes = [code.casefold() for code in self.codes]
@@ -30,6 +32,17 @@ class PlantFinder:
             f"{code}\n{name.casefold()}\n{plants[own].cross.casefold() if own in plants else ''}"
             for code, name, own in zip(self._codes, self.names, self.codes, strict=True)
         ]
+
+    def origin(self, row: int) -> str:
+        """'from 21-01: TP × BA', or '' for a plant of no cross: why a search by cross finds it."""
+        plant = self._book.plants.get(self.codes[row])
+        if plant is None or not plant.cross:
+            return ""
+        cross = self._book.crosses.get(plant.cross)
+        if cross is None:
+            return f"from {plant.cross}"
+        signs = cross_line(self._book, cross, False)
+        return f"from {cross.cross}" + ("" if cross.cross.startswith(signs) else f": {signs}")
 
     def rows(self, typed: str) -> list[int]:
         """Places of the plants that fit: the code itself, codes beginning so, names, the rest."""
@@ -59,6 +72,7 @@ class CodeList(QAbstractListModel):
 
     CodeRole = Qt.ItemDataRole.UserRole + 1
     NameRole = Qt.ItemDataRole.UserRole + 2
+    OriginRole = Qt.ItemDataRole.UserRole + 3
 
     def __init__(self, parent: QObject | None = None, most: int | None = None) -> None:
         super().__init__(parent)
@@ -108,4 +122,6 @@ class CodeList(QAbstractListModel):
             return code
         if role == self.NameRole:
             return name
+        if role in (self.OriginRole, Qt.ItemDataRole.AccessibleDescriptionRole):
+            return self._finder.origin(at)
         return None

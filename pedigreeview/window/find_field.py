@@ -2,34 +2,64 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QModelIndex, QObject, QPoint, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QLineEdit, QListView, QWidget
+from PySide6.QtCore import QEvent, QModelIndex, QObject, QPersistentModelIndex, QPoint, Qt, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter
+from PySide6.QtWidgets import (
+    QListView,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QWidget,
+)
 
 from pedigreeview.window.find import CodeList, PlantFinder
-from pedigreeview.window.style import step
+from pedigreeview.window.labels import SearchField
+from pedigreeview.window.style import current, step
 
 __all__ = ["FindField"]
 
 _SHOWN = 60
 
 
-class FindField(QLineEdit):
+class _Found(QStyledItemDelegate):
+    """A row of what was found: code and name, and at the end the cross that it came from."""
+
+    def paint(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
+        super().paint(painter, option, index)
+        origin = str(index.data(CodeList.OriginRole) or "")
+        metrics = option.fontMetrics
+        box = option.rect.adjusted(step(), 0, -2 * step(), 0)
+        box.setLeft(box.left() + metrics.horizontalAdvance(str(index.data() or "")) + 3 * step())
+        if not origin or box.width() < 8 * step():
+            return
+        painter.save()
+        painter.setPen(current().soft)
+        shown = metrics.elidedText(origin, Qt.TextElideMode.ElideRight, box.width())
+        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        painter.drawText(box, int(right), shown)
+        painter.restore()
+
+
+class FindField(SearchField):
     """Finds by code, name or cross; Enter takes the first or the marked one."""
 
     plant_wanted = Signal(str)
 
     def __init__(self, window: QWidget) -> None:
-        super().__init__()
+        super().__init__("", "")
         self._window = window
         self.setPlaceholderText(self.tr("Find a code, name or cross"))
         self.setAccessibleName(self.tr("Find a plant by code, name or cross"))
-        self.setClearButtonEnabled(True)
         self.model = CodeList(self, _SHOWN)
         self.found = QListView(window)
         self.found.setObjectName("found")
         self.found.setAccessibleName(self.tr("Plants found"))
         self.found.setModel(self.model)
+        self.found.setItemDelegate(_Found(self.found))
         self.found.setUniformItemSizes(True)
         self.found.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.found.setTextElideMode(Qt.TextElideMode.ElideRight)
@@ -57,7 +87,7 @@ class FindField(QLineEdit):
         self.found.setCurrentIndex(self.model.index(0, 0))
         height = self.found.sizeHintForRow(0) * min(rows, 10) + step()
         place = self.mapTo(self._window, QPoint(0, self.height() + 2))
-        width = max(self.width(), 34 * step())
+        width = max(self.width(), 48 * step())
         left = min(place.x(), self._window.width() - width - step())
         room = self._window.height() - place.y() - step()
         self.found.setGeometry(max(0, left), place.y(), width, min(height, room))
@@ -83,10 +113,8 @@ class FindField(QLineEdit):
                 if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
                     self._choose(self.found.currentIndex())
                     return True
-            if key == Qt.Key.Key_Escape and (self.found.isVisible() or self.text()):
-                self.clear()
+            if key == Qt.Key.Key_Escape:
                 self.found.hide()
-                return True
         return super().eventFilter(watched, event)
 
     def focusOutEvent(self, event: QFocusEvent) -> None:

@@ -79,9 +79,10 @@ class FoundersQuestion(QDialog):
         outer.addWidget(
             sentence(
                 self.tr(
-                    "{} does not say it of {}. The numbers of relationship depend on it; the "
-                    "answer is remembered for this file and can be changed from the line at the "
-                    "foot of the window."
+                    "{} does not say how these are kept: {}. The numbers of relationship depend "
+                    "on it, through the fixation of each founder: 1 = breeds true, 0 = not fixed "
+                    "at all. The answer is remembered for this file and can be changed from the "
+                    "line at the foot of the window."
                 ).format(file, shown)
             )
         )
@@ -113,7 +114,7 @@ class FoundersQuestion(QDialog):
                 self.tr("Seed-true lines"),
                 self.tr(
                     "Selfed on until they breed true, as most peas, beans, tomatoes and lettuces "
-                    "from a packet. Each founder counts as fully fixed (fixation 1), and all its "
+                    "from a packet. Each founder counts as breeding true (fixation 1), and all its "
                     "plants as alike."
                 ),
             ),

@@ -5,36 +5,18 @@ from __future__ import annotations
 from html import escape
 
 from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QTextBrowser, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QWidget
 
-from pedigreeview.window.labels import action_button, column, heading
+from pedigreeview.window.labels import action_button, column, heading, scrolled
 from pedigreeview.window.style import current, step
 
-__all__ = ["HelpSheet", "cautions", "keys", "signs", "words"]
+__all__ = ["HelpSheet", "cautions", "keys", "mouse", "signs_and_keys", "words"]
 
 Rows = list[tuple[str, str]]
 
 
 def _tr(text: str) -> str:
     return QCoreApplication.translate("Help", text)
-
-
-def signs() -> Rows:
-    """The marks of the picture and what each means."""
-    return [
-        (_tr("Seed tag"), _tr("One plant, or a pool of like plants (then with a second edge).")),
-        ("×", _tr("A cross. The seed parent stands on its left where the row allows.")),
-        ("⊗", _tr("A selfing: the plant's own pollen. ⊗ 5 is a chain of five, folded.")),
-        ("○", _tr("Open-pollinated: wind, insects or nobody chose the pollen.")),
-        ("⇄", _tr("A reciprocal pair: the same two parents, roles exchanged, side by side.")),
-        (_tr("Unbroken line"), _tr("Comes from the seed parent (♀).")),
-        (_tr("Line of grains"), _tr("Comes from the pollen parent (♂).")),
-        (_tr("Stripe on the left edge"), _tr("Shares of the founders, as much as each gave.")),
-        (_tr("Bar on the lower edge"), _tr("Inbreeding F, empty at 0, full at 1.")),
-        (_tr("Notch"), _tr("A selection kept on purpose.")),
-        (_tr("Faded tag"), _tr("Culled: decided against, still needed by its progeny.")),
-        (_tr("Pack with a count"), _tr("Sibs folded away; a click opens them.")),
-    ]
 
 
 def keys() -> Rows:
@@ -48,13 +30,34 @@ def keys() -> Rows:
         ("R", _tr("to the reciprocal partner")),
         (_tr("Enter"), _tr("put this plant in focus")),
         ("+, −", _tr("unfold, fold")),
-        ("P", _tr("pin, or take the pin out")),
+        ("P", _tr("pin, or take the pin out; pins are lettered A, B, C")),
         (_tr("Alt+Left, Alt+Right"), _tr("back, forward")),
         ("Ctrl+F", _tr("find by code, name or cross")),
         ("Ctrl+1, 2, 3", _tr("Pedigree, Reciprocals, Checks")),
         (_tr("Ctrl+I"), _tr("pull out or push in the index")),
         (_tr("Ctrl++, Ctrl+−, Ctrl+0"), _tr("nearer, further, fit")),
         ("F1", _tr("this page")),
+    ]
+
+
+def mouse() -> Rows:
+    """What can be clicked."""
+    return [
+        (_tr("Click a tag"), _tr("put that plant in focus and open its card")),
+        (_tr("Shift+click"), _tr("open its card, the focus stays")),
+        (_tr("Ctrl+click"), _tr("pin it, or take the pin out")),
+        (_tr("Click a pack or a tab"), _tr("unfold what is folded away; the number says how many")),
+        (_tr("Drag, wheel"), _tr("move the picture, nearer and further")),
+        (_tr("Head of the card"), _tr("drag it to move the card, click it to open or fold it")),
+        (
+            _tr("Why?"),
+            _tr(
+                "beside a number: what adds up to it, through which ancestors and paths, by which "
+                "rule and on which base. Point at a path to see it in the picture; a click keeps "
+                "it lit."
+            ),
+        ),
+        (_tr("Key"), _tr("lays the signs that occur in the picture over a corner of it")),
     ]
 
 
@@ -163,7 +166,11 @@ class HelpSheet(QDialog):
     """One sheet of help: a heading and rows of a term with its sentence."""
 
     def __init__(
-        self, title: str, parts: list[tuple[str, Rows]], parent: QWidget | None = None
+        self,
+        title: str,
+        parts: list[tuple[str, Rows]],
+        parent: QWidget | None = None,
+        drawn: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(title)
@@ -172,12 +179,21 @@ class HelpSheet(QDialog):
         layout = column(s, 3 * s)
         self.setLayout(layout)
         layout.addWidget(heading(title, 2))
-        self.text = QTextBrowser()
+        inner = QWidget()
+        body = column(2 * s)
+        inner.setLayout(body)
+        if drawn is not None:
+            body.addWidget(drawn)
+        self.text = QLabel(self._html(parts))
+        self.text.setTextFormat(Qt.TextFormat.RichText)
+        self.text.setWordWrap(True)
+        self.text.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.text.setAccessibleName(title)
-        self.text.setFrameShape(QTextBrowser.Shape.NoFrame)
-        self.text.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.text.setHtml(self._html(parts))
-        layout.addWidget(self.text, 1)
+        body.addWidget(self.text)
+        body.addStretch(1)
+        area = scrolled(inner)
+        area.setAccessibleName(title)
+        layout.addWidget(area, 1)
         row = QHBoxLayout()
         row.addStretch(1)
         done = action_button(self.tr("Close"), self.accept, main=True)
@@ -200,3 +216,13 @@ class HelpSheet(QDialog):
                 )
             html.append("</table>")
         return "".join(html)
+
+
+def signs_and_keys(parent: QWidget) -> HelpSheet:
+    """The drawn signs of the picture, and below them what mouse and keys do."""
+    from pedigreeview.window.legend_panel import Legend, all_signs
+
+    parts = [(_tr("Mouse"), mouse()), (_tr("Keys"), keys())]
+    sheet = HelpSheet(_tr("Signs and keys"), parts, parent, Legend(all_signs()))
+    sheet.resize(104 * step(), 84 * step())
+    return sheet

@@ -61,10 +61,12 @@ class History:
         return self._visits[self._at]
 
     def trail(self, length: int) -> list[str]:
-        """The plants last stood at, oldest first, the present one last, none twice running."""
+        """The plants last stood at, oldest first, the present one last, each once."""
         codes: list[str] = []
-        for visit in self._visits[: self._at + 1]:
+        for visit in reversed(self._visits[: self._at + 1]):
             code = visit.selected or visit.focus
-            if code and (not codes or codes[-1] != code):
+            if code and code not in codes:
                 codes.append(code)
-        return codes[-length:]
+            if len(codes) == length:
+                break
+        return codes[::-1]

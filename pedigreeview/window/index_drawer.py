@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QAbstractItemView, QFrame, QLineEdit, QListView
+from PySide6.QtWidgets import QAbstractItemView, QFrame, QListView
 
 from pedigreeview.window.find import CodeList, PlantFinder
-from pedigreeview.window.labels import column, heading, sentence
+from pedigreeview.window.labels import SearchField, column, heading, sentence
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count
 
@@ -18,6 +18,7 @@ class IndexDrawer(QFrame):
     """Filter, list and count."""
 
     plant_wanted = Signal(str)
+    left = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -27,10 +28,8 @@ class IndexDrawer(QFrame):
         layout.setContentsMargins(2 * s, 2 * s, s, s)
         self.setLayout(layout)
         layout.addWidget(heading(self.tr("Index"), 2))
-        self.filter = QLineEdit()
-        self.filter.setPlaceholderText(self.tr("code, name or cross"))
-        self.filter.setAccessibleName(self.tr("Filter the index"))
-        self.filter.setClearButtonEnabled(True)
+        self.filter = SearchField(self.tr("code, name or cross"), self.tr("Filter the index"))
+        self.filter.left.connect(self.left)
         layout.addWidget(self.filter)
         self.model = CodeList(self)
         self.list = QListView()

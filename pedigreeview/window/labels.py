@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt, Signal
-from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QLabel,
     QLayout,
     QLayoutItem,
+    QLineEdit,
     QPushButton,
     QScrollArea,
     QSizePolicy,
@@ -20,16 +21,18 @@ from PySide6.QtWidgets import (
 )
 
 from pedigreeview.window.style import step
-from pedigreeview.window.words import code_of_link
+from pedigreeview.window.words import code_of_link, page_of_link
 
 __all__ = [
     "ElidedButton",
     "Flow",
     "LinkLabel",
+    "SearchField",
     "action_button",
     "clear",
     "column",
     "heading",
+    "keeps_ctrl_e",
     "plain_button",
     "rule",
     "scrolled",
@@ -64,6 +67,8 @@ class LinkLabel(QLabel):
 
     followed = Signal(str)
     """The code that was asked for."""
+    page_wanted = Signal(str)
+    """The page of the window that was asked for."""
     pointed = Signal(str)
     """The code under the mouse, or ''."""
 
@@ -81,9 +86,44 @@ class LinkLabel(QLabel):
         self.linkHovered.connect(lambda address: self.pointed.emit(code_of_link(address)))
 
     def _follow(self, address: str) -> None:
-        code = code_of_link(address)
+        code, page = code_of_link(address), page_of_link(address)
         if code:
             self.followed.emit(code)
+        elif page:
+            self.page_wanted.emit(page)
+
+
+def keeps_ctrl_e(event: QEvent) -> bool:
+    """Whether it asks if a field takes Ctrl+E: it shall not, that key is the window's."""
+    if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent):
+        control = event.modifiers() == Qt.KeyboardModifier.ControlModifier
+        if control and event.key() == Qt.Key.Key_E:
+            event.ignore()
+            return True
+    return False
+
+
+class SearchField(QLineEdit):
+    """A field to search by; Esc empties it and leaves it."""
+
+    left = Signal()
+    """Esc was pressed."""
+
+    def __init__(self, hint: str, name: str) -> None:
+        super().__init__()
+        self.setPlaceholderText(hint)
+        self.setAccessibleName(name)
+        self.setClearButtonEnabled(True)
+
+    def event(self, event: QEvent) -> bool:
+        return keeps_ctrl_e(event) or super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.clear()
+            self.left.emit()
+            return
+        super().keyPressEvent(event)
 
 
 class ElidedButton(QPushButton):
@@ -159,9 +199,23 @@ def plain_button(text: str, name: str, on_click: Callable[[], object] | None = N
     return button
 
 
+class _WhyButton(QToolButton):
+    """As wide as its text, so that it ends where its column ends."""
+
+    def sizeHint(self) -> QSize:
+        metrics = QFontMetrics(self.font())
+        return QSize(metrics.horizontalAdvance(self.text()) + 2, metrics.height() + 4)
+
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
+
+
 def why_button(name: str) -> QToolButton:
     """'Why?' beside a number; it opens what the number rests on."""
-    button = plain_button(QCoreApplication.translate("Labels", "Why?"), name)
+    button = _WhyButton()
+    button.setText(QCoreApplication.translate("Labels", "Why?"))
+    button.setAccessibleName(name)
+    button.setToolTip(name)
     button.setProperty("role", "why")
     button.setCheckable(True)
     button.setCursor(Qt.CursorShape.PointingHandCursor)

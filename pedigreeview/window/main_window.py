@@ -92,7 +92,7 @@ class MainWindow(QMainWindow):
         self.pages = QStackedWidget()
         self.welcome = Welcome()
         self.pedigree = PedigreePage(self.errands, self.preferences)
-        self.reciprocals = ReciprocalsPage()
+        self.reciprocals = ReciprocalsPage(self.errands)
         self.checks = ChecksPage()
         self._pages: dict[str, QWidget] = {
             "": self.welcome,
@@ -160,12 +160,15 @@ class MainWindow(QMainWindow):
         self.welcome.open_path.connect(self.open_path)
         self.welcome.forget.connect(self._forget)
         self.work.cancelled.connect(self.cancel)
+        self.caution.wanted.connect(self.help_cautions)
         self.caution.dismissed.connect(self.preferences.dismiss_caution)
         self.pedigree.visited.connect(self._visited)
         self.pedigree.said.connect(self.said.setText)
+        self.pedigree.checks_wanted.connect(lambda: self.show_page("checks"))
         self.reciprocals.plant_wanted.connect(self.show_plant)
         self.checks.plant_wanted.connect(self.show_plant)
         self.find_field.plant_wanted.connect(self.show_plant)
+        self.find_field.left.connect(self._leave_find)
         self.errands.faulted.connect(self._show_fault)
         hints = QGuiApplication.styleHints()
         hints.colorSchemeChanged.connect(self._system_changed)
@@ -289,7 +292,7 @@ class MainWindow(QMainWindow):
             texts = []
         self.caution.show_cautions(crop, texts)
         self._turn_to("pedigree")
-        self.pedigree.show_network(net, opened.finder, opened.focus)
+        self.pedigree.show_network(net, opened.finder, opened.focus, opened.problems)
         self.pedigree.canvas.setFocus()
 
     def close_book(self) -> None:
@@ -419,6 +422,10 @@ class MainWindow(QMainWindow):
         self.find_field.setFocus()
         self.find_field.selectAll()
 
+    def _leave_find(self) -> None:
+        if self.page() == "pedigree":
+            self.pedigree.canvas.setFocus()
+
     # The base, saving, help ---------------------------------------------------------------------
 
     def show_base(self) -> None:
@@ -490,11 +497,7 @@ class MainWindow(QMainWindow):
 
     def help_signs(self) -> None:
         """Help: signs of the picture and keys."""
-        parts = [
-            (self.tr("Signs of the picture"), help_pages.signs()),
-            (self.tr("Keys"), help_pages.keys()),
-        ]
-        self._show_dialog(help_pages.HelpSheet(self.tr("Signs and keys"), parts, self))
+        self._show_dialog(help_pages.signs_and_keys(self))
 
     def help_words(self) -> None:
         """Help: words of the trade."""

@@ -108,7 +108,7 @@ def build(held: ReadBook, answer: FoundersAnswer | None, focus: str = "") -> Ope
     if focus:
         # The first picture and card ask the same again; the network then has its answers ready.
         choose(net, Look(focus=focus))
-        ask_plant(net, focus)
+        ask_plant(net, focus, problems)
         net.crosses_of(focus), net.cytoplasm(focus)
     net.reciprocal_pairs()
     net.base_sentence()

@@ -1,20 +1,20 @@
 """The pair slip: two pinned plants, how they are related, and what their progeny would be.
 
-Every number comes with a plain sentence first; 'Why?' opens formula, base and source.  Pointing at
-an ancestor or a path lights it up in the picture.
+Pins carry letters, A, B, C, the same as in the picture.  A plain sentence comes first; each number
+opens its 'Why?'.  That of the coancestry lies open: the common ancestors with what each brings.
+Pointing at an ancestor or a path lights it in the picture.
 """
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QEnterEvent
-from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QWidget
 
-from pedigreeview.window.answers import AncestorLine, Figure, PairAnswer, PathsAnswer, percent
+from pedigreeview.window.answers import PairAnswer
+from pedigreeview.window.figure import Figure, WithheldNotice
 from pedigreeview.window.labels import (
-    ElidedButton,
     LinkLabel,
     clear,
     column,
@@ -23,40 +23,20 @@ from pedigreeview.window.labels import (
     rule,
     scrolled,
     sentence,
-    why_button,
 )
 from pedigreeview.window.style import step
-from pedigreeview.window.words import count, link, named
+from pedigreeview.window.why_panel import Path
+from pedigreeview.window.words import link, named
 
 if TYPE_CHECKING:
-    from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.network import Explanation, PedigreeNetwork
 
-__all__ = ["PairSlip"]
-
-_PATHS = 6
-_ANCESTORS = 20
-
-Path = tuple[str, ...]
+__all__ = ["PairSlip", "letter_of"]
 
 
-class _Lit(ElidedButton):
-    """A line to point at: it lights paths while the mouse or the keys are on it."""
-
-    pointed = Signal(object)
-
-    def __init__(self, text: str, paths: list[Path]) -> None:
-        super().__init__(text)
-        self.paths = paths
-        self.setProperty("role", "line")
-        self.setCheckable(True)
-
-    def enterEvent(self, event: QEnterEvent) -> None:
-        super().enterEvent(event)
-        self.pointed.emit(self.paths)
-
-    def leaveEvent(self, event: QEvent) -> None:
-        super().leaveEvent(event)
-        self.pointed.emit([])
+def letter_of(place: int) -> str:
+    """The letter of a pin: A for the first; after Z the number."""
+    return chr(ord("A") + place) if place < 26 else str(place + 1)
 
 
 class PairSlip(QFrame):
@@ -65,8 +45,11 @@ class PairSlip(QFrame):
     unpin_wanted = Signal(str)
     plant_wanted = Signal(str)
     pair_chosen = Signal(str, str)
+    coancestry_why_wanted = Signal(str, str)
+    progeny_why_wanted = Signal(str, str)
     lit = Signal(object)
     """Paths to light up in the picture; an empty list lights none."""
+    checks_wanted = Signal()
     answered = Signal(object)
     """All paths of the pair whose numbers have come."""
 
@@ -76,7 +59,10 @@ class PairSlip(QFrame):
         self.setAccessibleName(self.tr("Pair slip"))
         self._kept: list[Path] = []
         self._held = 0
-        self._ancestors = column()
+        self.rows: dict[str, QFrame] = {}
+        """The row of each pin."""
+        self.figures: dict[str, Figure] = {}
+        """The numbers that stand on it, by 'coancestry', 'relationship' and 'progeny'."""
         self._net: PedigreeNetwork | None = None
         self.pair: tuple[str, str] | None = None
         s = step()
@@ -93,7 +79,7 @@ class PairSlip(QFrame):
         self.first.setAccessibleName(self.tr("First of the pair"))
         self.second.setAccessibleName(self.tr("Second of the pair"))
         choose.addWidget(self.first, 1)
-        choose.addWidget(sentence("×", "soft"))
+        choose.addWidget(sentence(self.tr("with"), "soft"))
         choose.addWidget(self.second, 1)
         outer.addWidget(self._choose)
         for box in (self.first, self.second):
@@ -112,39 +98,24 @@ class PairSlip(QFrame):
         outer.addWidget(self._area, 1)
         self.hide()
 
-    def texts(self) -> list[str]:
-        """Everything that stands on the slip, for screen readers and tests."""
-        return [
-            widget.text()
-            for widget in self._area.findChildren(QWidget)
-            if isinstance(widget, LinkLabel) or hasattr(widget, "text")
-            if not widget.isHidden()
-        ]
+    @property
+    def kept(self) -> list[Path]:
+        """The paths that stay lit while nothing is pointed at."""
+        return self._kept
 
     def show_pins(self, net: PedigreeNetwork, pins: list[str]) -> None:
         """Show the pinned plants; a new pin makes a pair with the one before it."""
         self._net = net
         more, self._held = len(pins) > self._held, len(pins)
         clear(self._pins)
-        for code in pins:
-            row = QHBoxLayout()
-            label = LinkLabel(link(code, named(net.book, code)))
-            label.followed.connect(self.plant_wanted)
-            row.addWidget(label, 1)
-            row.addWidget(
-                plain_button(
-                    "✕",
-                    self.tr("Take out the pin of {}").format(code),
-                    lambda code=code: self.unpin_wanted.emit(code),  # type: ignore[misc]
-                )
-            )
-            self._pins.addLayout(row)
-        self.setVisible(bool(pins))
+        self.rows = {}
+        for place, code in enumerate(pins):
+            self._add_pin(net, letter_of(place), code)
         self._choose.setVisible(len(pins) > 2)
-        self._light_for_good([])
+        self.put_out()
         if len(pins) < 2:
             self.pair = None
-            clear(self._body)
+            self._clear()
             self._body.addWidget(
                 sentence(
                     self.tr("Pin a second plant to see how the two are related: P, or its card.")
@@ -156,126 +127,130 @@ class PairSlip(QFrame):
         pair = self.pair if kept and self.pair is not None else (pins[-2], pins[-1])
         for box, code in ((self.first, pair[0]), (self.second, pair[1])):
             box.clear()
-            box.addItems(pins)
-            box.setCurrentText(code)
+            for place, pinned in enumerate(pins):
+                box.addItem(f"{letter_of(place)}  {pinned}", pinned)
+            box.setCurrentIndex(pins.index(code))
         self._ask(pair)
 
+    def _add_pin(self, net: PedigreeNetwork, letter: str, code: str) -> None:
+        s = step()
+        frame = QFrame()
+        frame.setProperty("role", "pin")
+        row = QHBoxLayout(frame)
+        row.setContentsMargins(max(2, s // 2), 0, 0, 0)
+        row.setSpacing(s)
+        badge = QLabel(letter)
+        badge.setProperty("role", "letter")
+        badge.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        badge.setFixedSize(round(1.9 * s), round(1.9 * s))
+        row.addWidget(badge)
+        label = LinkLabel(link(code, named(net.book, code)))
+        label.followed.connect(self.plant_wanted)
+        row.addWidget(label, 1)
+        name = self.tr("Take out pin {}, {}").format(letter, code)
+        row.addWidget(plain_button("✕", name, lambda: self.unpin_wanted.emit(code)))
+        self.rows[code] = frame
+        self._pins.addWidget(frame)
+
+    def _outline(self) -> None:
+        """Outline the pins of the pair in force where there are more than two."""
+        for code, frame in self.rows.items():
+            force = self.pair is not None and code in self.pair and len(self.rows) > 2
+            frame.setProperty("role", "pin in force" if force else "pin")
+            frame.style().unpolish(frame)
+            frame.style().polish(frame)
+
     def _chosen(self) -> None:
-        self._ask((self.first.currentText(), self.second.currentText()))
+        self._ask((self.first.currentData(), self.second.currentData()))
 
     def _ask(self, pair: tuple[str, str]) -> None:
         self.pair = pair
-        clear(self._body)
+        self._outline()
+        self._clear()
         self._body.addWidget(sentence(self.tr("Working out the numbers …"), "soft"))
         self._body.addStretch(1)
         self.pair_chosen.emit(*pair)
 
+    def _clear(self) -> None:
+        self.figures = {}
+        clear(self._body)
+
     def show_answer(self, answer: PairAnswer) -> None:
         """Put in the numbers when they have come."""
-        if self.pair != (answer.a, answer.b):
+        if self.pair != (answer.a, answer.b) or self._net is None:
             return
-        clear(self._body)
-        if answer.withheld:
-            self._body.addWidget(sentence(answer.withheld, "warn"))
-        for figure in answer.figures:
-            self._add_figure(figure)
+        self._clear()
+        if answer.withheld is not None:
+            notice = WithheldNotice(self._net, answer.withheld)
+            notice.followed.connect(self.plant_wanted)
+            notice.checks_wanted.connect(self.checks_wanted)
+            self._body.addWidget(notice)
+        if answer.words:
+            pair_words = self.tr("{} with {}: how they are related").format(answer.a, answer.b)
+            self._body.addWidget(sentence(pair_words, "caption"))
+            words = heading(answer.words, 3)
+            words.setObjectName("relatedness")
+            self._body.addWidget(words)
+        for key, name, number in (
+            ("progeny", self.tr("F of their progeny, crossed either way"), answer.progeny),
+            ("relationship", self.tr("Relationship"), answer.relationship),
+            ("coancestry", self.tr("Coancestry"), answer.coancestry),
+        ):
+            if number is None:
+                continue
+            figure = Figure(name, key, number.text, number.words)
+            if number.reason is not None:
+                figure.panel.show_reason(number.reason)
+            figure.lit.connect(self._point)
+            self.figures[key] = figure
+        pair = (answer.a, answer.b)
+        for key, wanted in (
+            ("progeny", self.progeny_why_wanted),
+            ("coancestry", self.coancestry_why_wanted),
+        ):
+            if key in self.figures:
+                self.figures[key].why_wanted.connect(lambda wanted=wanted: wanted.emit(*pair))
+        coancestry = self.figures.get("coancestry")
+        for figure in self.figures.values():
+            if figure is not coancestry:
+                self._body.addWidget(figure)
         self._body.addWidget(rule())
         cytoplasm = sentence(answer.cytoplasm)
         cytoplasm.setObjectName("cytoplasm")
         self._body.addWidget(cytoplasm)
-        self._ancestors = column(step() // 2)
-        if not answer.withheld:
+        if coancestry is not None:
             self._body.addWidget(rule())
-            self._ancestors.addWidget(
-                sentence(self.tr("Looking for the common ancestors …"), "soft")
-            )
-        self._body.addLayout(self._ancestors)
+            self._body.addWidget(coancestry)
         self._body.addStretch(1)
         self._area.verticalScrollBar().setValue(0)
+        if coancestry is not None:
+            coancestry.unfold()
 
-    def show_paths(self, answer: PathsAnswer) -> None:
-        """Put in the common ancestors when they have come."""
-        if self.pair != (answer.a, answer.b):
-            return
-        clear(self._ancestors)
-        self._add_ancestors(answer)
-        paths = [path for one in answer.ancestors for path in one.paths]
-        self.answered.emit(paths)
-        self._light_for_good(paths)
+    def show_coancestry_why(self, told: Explanation) -> None:
+        """Put in the common ancestors when they have come, and light all paths."""
+        if self._put_in("coancestry", told):
+            paths = self.figures["coancestry"].panel.paths
+            self.answered.emit(paths)
+            self._kept = paths
+            self.lit.emit(paths)
+
+    def show_progeny_why(self, told: Explanation | None) -> None:
+        """Put in why F of the progeny would be what it is when that has come."""
+        self._put_in("progeny", told)
+
+    def _put_in(self, key: str, told: Explanation | None) -> bool:
+        figure = self.figures.get(key)
+        if figure is None or self._net is None or told is None or told.plants != self.pair:
+            return False
+        figure.panel.show_explanation(self._net.book, told)
+        return True
 
     def put_out(self) -> None:
         """Light nothing any more until a line is pointed at."""
-        self._light_for_good([])
+        self._kept = []
+        for figure in self.figures.values():
+            figure.panel.put_out()
+        self.lit.emit([])
 
-    def _add_figure(self, figure: Figure) -> None:
-        s = step()
-        part = column(max(1, s // 4))
-        part.addWidget(sentence(figure.name, "caption"))
-        row = QHBoxLayout()
-        number = sentence(figure.text, "number")
-        number.setObjectName(figure.name)
-        number.setAccessibleName(f"{figure.name}: {figure.text}")
-        row.addWidget(number, 1)
-        why = sentence(figure.why, "soft")
-        why.hide()
-        button = why_button(self.tr("Why this number: {}").format(figure.name))
-        button.toggled.connect(why.setVisible)
-        row.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
-        part.addLayout(row)
-        part.addWidget(sentence(figure.words))
-        part.addWidget(why)
-        self._body.addLayout(part)
-
-    def _add_ancestors(self, answer: PathsAnswer) -> None:
-        if not answer.ancestors:
-            self._ancestors.addWidget(sentence(self.tr("No common ancestor is recorded.")))
-            return
-        self._ancestors.addWidget(
-            sentence(self.tr("Common ancestors and what each brings"), "caption")
-        )
-        for one in answer.ancestors[:_ANCESTORS]:
-            self._add_ancestor(one)
-        if len(answer.ancestors) > _ANCESTORS:
-            more = len(answer.ancestors) - _ANCESTORS
-            self._ancestors.addWidget(sentence(self.tr("and {} more").format(more), "soft"))
-        self._ancestors.addWidget(
-            sentence(
-                self.tr("Together they add up to the coancestry. Point at a line to see it."),
-                "soft",
-            )
-        )
-
-    def _add_ancestor(self, one: AncestorLine) -> None:
-        part = column()
-        who = named(self._net.book, one.plant) if self._net is not None else one.plant
-        share = self.tr("{}   {}   {} of it").format(who, one.text, percent(one.percent))
-        self._add_lit(part, share, list(one.paths))
-        for path in one.paths[:_PATHS]:
-            self._add_lit(part, "      " + " – ".join(path), [path])
-        more = len(one.paths) - _PATHS + one.left_out
-        if more > 0:
-            text = count(more, self.tr("path more"), self.tr("paths more"))
-            part.addWidget(sentence("      " + text, "soft"))
-        self._ancestors.addLayout(part)
-
-    def _add_lit(self, layout: QVBoxLayout, text: str, paths: list[Path]) -> None:
-        line = _Lit(text, paths)
-        line.pointed.connect(lambda shown: self.lit.emit(shown or self._kept))
-        line.clicked.connect(lambda checked: self._light_for_good(paths if checked else [], line))
-        line.installEventFilter(self)
-        layout.addWidget(line)
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if isinstance(watched, _Lit):
-            if event.type() == QEvent.Type.FocusIn:
-                self.lit.emit(watched.paths)
-            elif event.type() == QEvent.Type.FocusOut:
-                self.lit.emit(self._kept)
-        return super().eventFilter(watched, event)
-
-    def _light_for_good(self, paths: list[Path], line: _Lit | None = None) -> None:
-        self._kept = paths
-        for other in self._area.findChildren(_Lit):
-            if other is not line:
-                other.setChecked(False)
-        self.lit.emit(paths)
+    def _point(self, paths: list[Path]) -> None:
+        self.lit.emit(paths or self._kept)

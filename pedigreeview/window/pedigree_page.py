@@ -2,41 +2,37 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 from typing import TYPE_CHECKING, Any, Literal
 
-from PySide6.QtCore import QPoint, QRect, QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QGuiApplication, QResizeEvent
-from PySide6.QtWidgets import (
-    QFrame,
-    QHBoxLayout,
-    QLabel,
-    QMenu,
-    QSizePolicy,
-    QSpinBox,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QSize, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QWidget
 
 from pedigreeview.book.faults import Fault
+from pedigreeview.book.problems import Problem
 from pedigreeview.drawing.theme import theme
 from pedigreeview.drawing.view import Look, choose
-from pedigreeview.window.answers import PairAnswer, ask_pair, ask_paths, ask_plant
+from pedigreeview.window.answers import PlantAnswer
+from pedigreeview.window.asking import Asking
 from pedigreeview.window.canvas import PedigreeCanvas
-from pedigreeview.window.card import Card
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.index_drawer import IndexDrawer
-from pedigreeview.window.labels import Flow, LinkLabel, column, plain_button, sentence
+from pedigreeview.window.labels import column, sentence
 from pedigreeview.window.pair_slip import PairSlip
 from pedigreeview.window.preferences import Preferences
+from pedigreeview.window.stage import LookedAt, Stage
 from pedigreeview.window.style import current_name, step
-from pedigreeview.window.walking import first_focus, step_from
-from pedigreeview.window.words import link, named
+from pedigreeview.window.tag_menu import show_tag_menu
+from pedigreeview.window.tool_row import Tools
+from pedigreeview.window.walking import first_focus, fold_keys, no_step_words, step_from
+from pedigreeview.window.why_panel import Path
+from pedigreeview.window.words import link
 
 if TYPE_CHECKING:
-    from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.network import Explanation, PedigreeNetwork
     from pedigreeview.window.find import PlantFinder
 
 __all__ = ["PedigreePage"]
@@ -51,24 +47,17 @@ class _Shown:
     """What the picture shows at the moment."""
 
     net: PedigreeNetwork
+    asking: Asking
     focus: str | None = None
     selected: str = ""
     unfolded: frozenset[str] = frozenset()
     pins: tuple[str, ...] = ()
     also: frozenset[str] = frozenset()
     """Plants on the paths between the pair, shown whatever the depth."""
+    also_of_card: frozenset[str] = frozenset()
+    """Plants on the paths that explain the number on the card."""
     mate_of: str = ""
     mate: str = ""
-
-
-class _Stage(QWidget):
-    """Holds the canvas, with the card above it."""
-
-    resized = Signal()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self.resized.emit()
 
 
 class PedigreePage(QWidget):
@@ -79,6 +68,7 @@ class PedigreePage(QWidget):
     said = Signal(str)
     """A short sentence for the foot of the window."""
     pins_changed = Signal(object)
+    checks_wanted = Signal()
     came_to_rest = Signal()
     """The picture has stopped moving and the card lies beside its plant."""
 
@@ -91,6 +81,7 @@ class PedigreePage(QWidget):
         self._placed: Any = None
         self._view: Any = None
         self._clicked_code = ""
+        self._lit: list[Path] = []
         self._orientation: Literal["down", "right"] = "down"
         outer = column()
         self.setLayout(outer)
@@ -101,15 +92,12 @@ class PedigreePage(QWidget):
         outer.addWidget(self._tools())
         row = QHBoxLayout()
         row.setSpacing(0)
-        self._stage = _Stage()
-        stage = QVBoxLayout(self._stage)
-        stage.setContentsMargins(0, 0, 0, 0)
-        stage.addWidget(self.canvas)
+        self._stage = Stage(self.canvas)
         row.addWidget(self.drawer)
         row.addWidget(self._stage, 1)
         row.addWidget(self.slip)
         outer.addLayout(row, 1)
-        self.card = Card(self._stage)
+        self.key, self.card = self._stage.key, self._stage.card
         self._stage.resized.connect(self._resized)
         self._settle = QTimer(self)
         self._settle.setSingleShot(True)
@@ -117,6 +105,7 @@ class PedigreePage(QWidget):
         self._settle.timeout.connect(self._come_to_rest)
         self._connect()
         self.fit_sides()
+        self.canvas.set_text_scale(preferences.text_size / 100)
 
     def sizeHint(self) -> QSize:
         return QSize(80 * step(), 60 * step())
@@ -124,81 +113,59 @@ class PedigreePage(QWidget):
     def _connect(self) -> None:
         self.canvas.focus_wanted.connect(self.focus_on)
         self.canvas.selected.connect(self._clicked)
-        self.canvas.menu_wanted.connect(self._menu)
+        self.canvas.menu_wanted.connect(lambda code, at: show_tag_menu(self, code, at))
         self.canvas.pin_wanted.connect(self.pin)
         self.canvas.unfold_wanted.connect(self.unfold)
         self.canvas.fold_wanted.connect(self.unfold)
         self.canvas.walk_wanted.connect(self.walk)
         self.card.plant_wanted.connect(self.focus_on)
         self.card.pin_wanted.connect(self.pin)
+        self.card.laid_wanted.connect(self._lay_card)
+        self.card.laid_wanted.connect(lambda: self._leave_room())
+        self.card.checks_wanted.connect(self.checks_wanted)
+        self.slip.checks_wanted.connect(self.checks_wanted)
+        self.key.closed.connect(lambda: self.key_button.setChecked(False))
         self.card.closed.connect(self.canvas.setFocus)
+        self.card.closed.connect(self._forget_why)
+        self.card.why_wanted.connect(self._ask_why)
+        self.card.lit.connect(lambda paths: self._light(paths or self.slip.kept))
         self.drawer.plant_wanted.connect(self.focus_on)
+        self.drawer.left.connect(self._leave_index)
         self.slip.plant_wanted.connect(self.focus_on)
         self.slip.unpin_wanted.connect(self.pin)
         self.slip.lit.connect(self._light)
-        self.slip.pair_chosen.connect(self._ask_pair)
-        self.slip.answered.connect(self._bring_in)
+        self.slip.pair_chosen.connect(lambda a, b: self._asking().pair(a, b))
+        self.slip.coancestry_why_wanted.connect(lambda a, b: self._asking().coancestry_why(a, b))
+        self.slip.progeny_why_wanted.connect(lambda a, b: self._asking().progeny_why(a, b))
+        self.slip.answered.connect(self._bring_in_pair)
 
     def _tools(self) -> QWidget:
         s = step()
-        tools = QFrame()
-        tools.setObjectName("tools")
+        frame = QFrame()
+        frame.setObjectName("tools")
         outer = column(max(2, s // 3))
         outer.setContentsMargins(s, s // 2, s, s // 2)
-        tools.setLayout(outer)
-        flow = Flow(s)
-        self.index_button = plain_button(self.tr("Index"), self.tr("Pull out the index"))
-        self.index_button.setCheckable(True)
-        self.index_button.toggled.connect(self.drawer.setVisible)
-        self.up = self._spin(self.tr("Generations up"), self._preferences.generations_up)
-        self.down = self._spin(self.tr("Generations down"), self._preferences.generations_down)
-        self.up.valueChanged.connect(self._depth_changed)
-        self.down.valueChanged.connect(self._depth_changed)
-        self.nearer = plain_button("+", self.tr("Nearer"), lambda: self.canvas.zoom_by(1.25))
-        self.further = plain_button("−", self.tr("Further"), lambda: self.canvas.zoom_by(0.8))
-        self.fit_button = plain_button(self.tr("Fit"), self.tr("Fit the picture"), self.fit)
-        self.whole_button = plain_button(
-            self.tr("Whole book"), self.tr("Show the whole book, or the focus again")
-        )
-        self.whole_button.setCheckable(True)
-        self.whole_button.clicked.connect(self._whole_clicked)
-        self.turn_button = plain_button(
-            self.tr("Sideways"), self.tr("Generations from left to right, or top to bottom again")
-        )
-        self.turn_button.setCheckable(True)
-        self.turn_button.clicked.connect(self._turn_clicked)
-        flow.addWidget(self.index_button)
-        for text, spin in ((self.tr("Up"), self.up), (self.tr("Down"), self.down)):
-            flow.addWidget(_pair(text, spin))
-        for widget in (
-            self.further,
-            self.fit_button,
-            self.nearer,
-            self.whole_button,
-            self.turn_button,
-        ):
-            flow.addWidget(widget)
-        self.trail = LinkLabel("", "soft")
-        self.trail.setAccessibleName(self.tr("Plants visited"))
-        self.trail.setWordWrap(False)
-        self.trail.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
-        self.trail.followed.connect(self.focus_on)
-        self.trail.setMinimumHeight(self.index_button.sizeHint().height())
-        flow.addWidget(self.trail)
-        outer.addLayout(flow)
-        self.hidden_note = sentence("", "warn")
+        frame.setLayout(outer)
+        self.tools = tools = Tools(self._preferences)
+        self.index_button, self.whole_button = tools.index, tools.whole
+        self.turn_button, self.key_button = tools.sideways, tools.key
+        self.nearer, self.further = tools.nearer, tools.further
+        self.up, self.down = tools.up, tools.down
+        tools.index.toggled.connect(self._index_toggled)
+        for spin in (tools.up, tools.down):
+            spin.valueChanged.connect(self._depth_changed)
+        for button, factor in ((tools.nearer, 1.25), (tools.further, 0.8)):
+            button.clicked.connect(lambda _=False, factor=factor: self.canvas.zoom_by(factor))
+        tools.fit.clicked.connect(self.fit)
+        tools.whole.clicked.connect(self.show_whole)
+        tools.sideways.clicked.connect(self.turn)
+        tools.key.toggled.connect(self._key_toggled)
+        tools.trail.followed.connect(self.focus_on)
+        outer.addWidget(tools)
+        self.hidden_note = sentence("", "soft")
         self.hidden_note.hide()
         outer.addWidget(self.hidden_note)
-        return tools
-
-    def _spin(self, name: str, value: int) -> QSpinBox:
-        spin = QSpinBox()
-        spin.setRange(0, 30)
-        spin.setValue(value)
-        spin.setAccessibleName(name)
-        spin.setToolTip(name)
-        spin.setKeyboardTracking(False)
-        return spin
+        return frame
 
     def fit_sides(self) -> None:
         """Give drawer and slip the width that the size of the text asks for, within the page."""
@@ -232,17 +199,25 @@ class PedigreePage(QWidget):
         """The pinned plants, in the order of pinning."""
         return self._shown.pins if self._shown is not None else ()
 
-    def show_network(self, net: PedigreeNetwork, finder: PlantFinder, focus: str = "") -> None:
-        """Show another book."""
-        for kind in ("plant", "pair", "paths", "whole"):
-            self._errands.drop(kind)
-        self._shown = _Shown(net)
+    def show_network(
+        self,
+        net: PedigreeNetwork,
+        finder: PlantFinder,
+        focus: str = "",
+        problems: Sequence[Problem] = (),
+    ) -> None:
+        """Show another book, with the problems found in it."""
+        if self._shown is not None:
+            self._shown.asking.drop()
+        self._errands.drop("whole")
+        self._shown = _Shown(net, Asking(self._errands, self.slip, net, problems))
         self._placed = self._view = None
-        self.card.moved = False
+        self.card.moved, self.card.wish = False, ""
         self.card.hide()
+        self.key_button.setChecked(False)
         self.drawer.set_finder(finder)
         self.slip.pair = None
-        self.slip.show_pins(net, [])
+        self._show_pins()
         self.canvas.set_pins(())
         code = focus if focus in net.book.plants else first_focus(net)
         if code:
@@ -263,7 +238,7 @@ class PedigreePage(QWidget):
             down=self.down.value(),
             unfolded=shown.unfolded,
             pins=shown.pins,
-            also=shown.also,
+            also=shown.also | shown.also_of_card,
         )
 
     def focus_on(self, code: str) -> None:
@@ -283,7 +258,6 @@ class PedigreePage(QWidget):
         shown.focus, shown.selected = focus, selected
         if not same:
             shown.unfolded = frozenset()
-            self.slip.put_out()
             self._draw()
         self._mark(say=say)
 
@@ -323,11 +297,13 @@ class PedigreePage(QWidget):
             self.visited.emit(shown.focus or "", code)
 
     def redraw(self) -> None:
-        """Draw again, as after a change of theme."""
+        """Draw again, as after a change of theme or of the size of the text."""
+        self.canvas.set_text_scale(self._preferences.text_size / 100)
         self.canvas.set_theme(theme(current_name()))
         if self._shown is not None and self.selected and self.card.isVisible():
             self.show_card(self.selected)
-            self.slip.show_pins(self._shown.net, list(self.pins))
+            self._show_pins()
+        self.tools.arrange()
 
     def _draw(self) -> None:
         from pedigreeview.drawing.placing import place
@@ -346,8 +322,10 @@ class PedigreePage(QWidget):
         first = self._placed is None or fit
         self._view, self._placed = view, placed
         # The card of the first focus comes a moment later: the picture leaves room for it.
-        self._leave_room(self.card.wanted_size().width() if first and not fit else None)
+        self._leave_room(self.card.wanted_width() if first and not fit else None)
         self.canvas.show_placed(placed, animate=not first)
+        if first and view.focus:
+            self.canvas.show_code(view.focus)
         if fit:
             self.canvas.fit()
         self.canvas.set_pins(self.pins)
@@ -356,6 +334,7 @@ class PedigreePage(QWidget):
         self.hidden_note.setVisible(bool(words))
         if self.selected:
             self.canvas.set_selected(self.selected)
+        self._key_toggled()
         self._lay_card()
         # The picture glides to its new place; the card follows when it has come to rest.
         self._settle.start()
@@ -383,6 +362,10 @@ class PedigreePage(QWidget):
 
         self._errands.ask("whole", work, done, failed)
 
+    def _asking(self) -> Asking:
+        assert self._shown is not None
+        return self._shown.asking
+
     # Depth, folds and pins ----------------------------------------------------------------------
 
     def _depth_changed(self) -> None:
@@ -390,12 +373,6 @@ class PedigreePage(QWidget):
         self._preferences.generations_down = self.down.value()
         if self._shown is not None and self._shown.focus is not None:
             self._draw()
-
-    def _whole_clicked(self, whole: bool) -> None:
-        self.show_whole(whole)
-
-    def _turn_clicked(self, sideways: bool) -> None:
-        self.turn(sideways)
 
     def turn(self, sideways: bool) -> None:
         """Let the generations run from left to right, or from top to bottom."""
@@ -437,37 +414,76 @@ class PedigreePage(QWidget):
         if shown.focus is not None:
             self._draw()
         if len(shown.pins) < 2:
-            self._errands.drop("pair")
-            self._errands.drop("paths")
-        self.slip.show_pins(shown.net, list(shown.pins))
+            shown.asking.drop_pair()
+        self.card.wish = ""
+        if code in shown.pins:
+            self.index_button.setChecked(False)
+        self._show_pins()
         if self.card.isVisible():
             self.show_card(self.card.code)
         self.pins_changed.emit(shown.pins)
 
-    def _ask_pair(self, a: str, b: str) -> None:
+    def _show_pins(self) -> None:
         shown = self._shown
         assert shown is not None
-        net = shown.net
-        self._errands.drop("paths")
+        self.slip.show_pins(shown.net, list(shown.pins))
+        self._share_sides()
 
-        def come(answer: PairAnswer) -> None:
-            self.slip.show_answer(answer)
-            if not answer.withheld:
-                self._errands.ask("paths", lambda: ask_paths(net, a, b), self.slip.show_paths)
+    def _share_sides(self) -> None:
+        """Index and slip take turns, so that the picture keeps its room."""
+        drawer = self.index_button.isChecked()
+        self.drawer.setVisible(drawer)
+        self.slip.setVisible(bool(self.pins) and not drawer)
 
-        self._errands.ask("pair", lambda: ask_pair(net, a, b), come)
+    def _index_toggled(self) -> None:
+        self._share_sides()
+        if self.index_button.isChecked():
+            self.drawer.filter.setFocus()
 
-    def _bring_in(self, paths: list[tuple[str, ...]]) -> None:
-        """Show the plants on the paths of the pair, as many as can be read."""
+    def _leave_index(self) -> None:
+        self.index_button.setChecked(False)
+        self.canvas.setFocus()
+
+    def _ask_why(self, code: str) -> None:
         shown = self._shown
         assert shown is not None
-        on_paths = dict.fromkeys(code for path in paths for code in path)
-        known = [code for code in on_paths if code in shown.net.book.plants]
-        shown.also = frozenset(known[:_ON_PATHS])
-        if shown.focus is not None and not shown.also <= self._view.shown():
+
+        def come(told: Explanation) -> None:
+            self.card.show_why(shown.net, told)
+            self._lay_card()
+            shown.also_of_card = self._on_paths(self.card.paths())
+            self._bring_in()
+
+        shown.asking.why(code, come)
+
+    def _forget_why(self) -> None:
+        self._errands.drop("why")
+        if self._shown is not None:
+            self._shown.also_of_card = frozenset()
+
+    def _on_paths(self, paths: list[Path]) -> frozenset[str]:
+        """The plants on the paths, as many as can be read."""
+        shown = self._shown
+        assert shown is not None
+        codes = dict.fromkeys(code for path in paths for code in path)
+        known = [code for code in codes if code in shown.net.book.plants]
+        return frozenset(known[:_ON_PATHS])
+
+    def _bring_in_pair(self, paths: list[Path]) -> None:
+        assert self._shown is not None
+        self._shown.also = self._on_paths(paths)
+        self._bring_in()
+
+    def _bring_in(self) -> None:
+        """Draw again if a plant that is to be lit is not in the picture."""
+        shown = self._shown
+        assert shown is not None
+        wanted = shown.also | shown.also_of_card
+        if shown.focus is not None and not wanted <= self._view.shown():
             self._draw()
 
-    def _light(self, paths: list[tuple[str, ...]]) -> None:
+    def _light(self, paths: list[Path]) -> None:
+        self._lit = paths
         self.canvas.light(paths)
 
     def fit(self) -> None:
@@ -482,16 +498,26 @@ class PedigreePage(QWidget):
         """Open the card of a plant; its numbers follow."""
         shown = self._shown
         assert shown is not None
-        net = shown.net
-        self.card.show_plant(net, code, pinned=code in shown.pins)
+        if code != self.card.code:
+            self._forget_why()
+        self.card.show_plant(shown.net, code, pinned=code in shown.pins)
         self.card.show()
         self.card.raise_()
         self._lay_card()
-        self._errands.ask(
-            "plant",
-            lambda: ask_plant(net, code),
-            lambda answer: self.card.show_numbers(net, answer),
-        )
+        shown.asking.plant(code, self._show_numbers)
+
+    def open_card(self, code: str) -> None:
+        """Open the card of a plant in full, even if it then lies on other tags."""
+        self.card.wish = "open"
+        self.select(code)
+        self._lay_card()
+
+    def _show_numbers(self, answer: PlantAnswer) -> None:
+        shown = self._shown
+        if shown is not None:
+            self.card.show_numbers(shown.net, answer)
+            # New parts of the card are measured with the next events.
+            QTimer.singleShot(0, self, self._lay_card)
 
     def _come_to_rest(self) -> None:
         self._lay_card()
@@ -499,32 +525,32 @@ class PedigreePage(QWidget):
 
     def _resized(self) -> None:
         self._lay_card()
+        self._stage.lay_key()
         self._settle.start()
 
+    def _looked_at(self) -> LookedAt:
+        shown = self._shown
+        if shown is None:
+            return LookedAt()
+        code = self.card.code
+        parents = shown.net.parent_codes(code) if code in shown.net.book.plants else ()
+        plants = (*shown.pins, *parents, shown.focus or "")
+        return LookedAt(plants, tuple(self._lit), len(shown.pins) > 1)
+
     def _lay_card(self) -> None:
-        if not self.card.isVisible():
-            return
-        tag = self.canvas.rect_of(self.card.code)
-        if not tag.isValid():
-            tag = QRect(self.canvas.viewport().rect().center(), QSize(1, 1))
-        shift = self.canvas.viewport().mapTo(self._stage, QPoint(0, 0))
-        others = [
-            rect.translated(shift)
-            for rect in self.canvas.rects_shown()
-            if not rect.toRect().intersects(tag)
-        ]
-        self.card.lie_beside(QRectF(tag.translated(shift)), others)
+        self._stage.lay_card(self._looked_at())
 
     def _leave_room(self, width: int | None = None) -> None:
-        """Tell the canvas how much of it the card takes, unless the card was laid by hand."""
-        if width is None:
-            width = self.card.width() if self.card.isVisible() else 0
-        self.canvas.set_covered(0 if self.card.moved or not width else width + 4 * step())
+        self._stage.leave_room(self._looked_at(), width)
+
+    def _key_toggled(self) -> None:
+        self._stage.show_key(self._placed if self.key_button.isChecked() else None)
 
     def show_trail(self, codes: list[str]) -> None:
         """The plants visited last, as links."""
         shown = [link(code) for code in codes[:-1]] + [f"<b>{escape(c)}</b>" for c in codes[-1:]]
-        self.trail.setText(" › ".join(shown) if len(shown) > 1 else "")
+        text = f"{escape(self.tr('Visited:'))} {' · '.join(shown)}" if len(shown) > 1 else ""
+        self.tools.set_trail(text)
 
     # Walking ------------------------------------------------------------------------------------
 
@@ -539,7 +565,7 @@ class PedigreePage(QWidget):
         elif way == "pin":
             self.pin(code)
         elif way in ("unfold", "fold"):
-            self._fold(code, way == "unfold")
+            self.fold(code, unfold=way == "unfold")
         elif way in ("left", "right"):
             self._arrive(self.canvas.neighbour(code, 1 if way == "right" else -1), way)
         elif way == "mate":
@@ -556,83 +582,18 @@ class PedigreePage(QWidget):
             self.select(code)
             self.canvas.setFocus()
             return
-        shown = self._shown
-        assert shown is not None
-        words = {
-            "seed": self.tr("No seed parent is recorded for {}."),
-            "pollen": self.tr("No pollen parent is recorded for {}."),
-            "progeny": self.tr("No progeny is recorded for {}."),
-            "mate": self.tr("{} was crossed with no other plant."),
-            "reciprocal": self.tr("No reciprocal cross is recorded for {}."),
-            "left": self.tr("{} is the first in its row."),
-            "right": self.tr("{} is the last in its row."),
-        }
-        self.said.emit(words[way].format(shown.selected))
+        assert self._shown is not None
+        self.said.emit(no_step_words(self._shown.selected, way))
 
-    def _fold(self, code: str, unfold: bool) -> None:
+    def fold(self, code: str, *, unfold: bool) -> None:
+        """Unfold the relatives of a plant that are folded away, or fold them again."""
         view = self._view
         block = next((b for b in view.blocks if b.key == view.block_of(code)), None)
         shown = self._shown
         assert shown is not None
         if block is None:
             return
-        if unfold:
-            keys = [block.key] if block.sort in ("pack", "chain") else []
-            keys += [f"up:{code}"] if block.more_up else []
-            keys += [f"down:{code}"] if block.more_down else []
-            keys = [key for key in keys if key not in shown.unfolded]
-        else:
-            keys = [k for k in (block.fold, f"up:{code}", f"down:{code}") if k in shown.unfolded]
+        keys = fold_keys(block, code, shown.unfolded, unfold=unfold)
         if keys:
             shown.unfolded = shown.unfolded ^ frozenset(keys)
             self._draw()
-
-    # The menu of a tag --------------------------------------------------------------------------
-
-    def _menu(self, code: str, place: QPoint) -> None:
-        shown = self._shown
-        if shown is None:
-            return
-        menu = QMenu(self)
-        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        entries: list[tuple[str, Callable[[], object]]] = []
-        if code:
-            pinned = code in shown.pins
-            entries = [
-                (
-                    self.tr("Focus on {}").format(named(shown.net.book, code)),
-                    lambda: self.focus_on(code),
-                ),
-                (self.tr("Open its card"), lambda: self.select(code)),
-                (
-                    self.tr("Take the pin out") if pinned else self.tr("Pin to compare"),
-                    lambda: self.pin(code),
-                ),
-                (self.tr("Unfold more of its relatives"), lambda: self._fold(code, True)),
-                (self.tr("Fold its relatives"), lambda: self._fold(code, False)),
-                (self.tr("Copy its code"), lambda: QGuiApplication.clipboard().setText(code)),
-            ]
-        entries += [
-            (self.tr("Fit the picture"), self.fit),
-            (
-                self.tr("Show the whole book")
-                if shown.focus is not None
-                else self.tr("Show the marked plant in focus"),
-                lambda: self.show_whole(shown.focus is not None),
-            ),
-        ]
-        for text, act in entries:
-            menu.addAction(text).triggered.connect(lambda _=False, act=act: act())
-        menu.popup(place)
-
-
-def _pair(text: str, widget: QWidget) -> QWidget:
-    holder = QWidget()
-    layout = QHBoxLayout(holder)
-    layout.setContentsMargins(0, 0, 0, 0)
-    layout.setSpacing(max(2, step() // 2))
-    label = QLabel(text)
-    label.setBuddy(widget)
-    layout.addWidget(label)
-    layout.addWidget(widget)
-    return holder

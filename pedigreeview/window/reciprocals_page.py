@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
+from decimal import ROUND_HALF_UP, Decimal
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
@@ -17,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from pedigreeview.book.reciprocal_counts import DirectionCounts, RecordsByCross, TraitSummary
+from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import (
     LinkLabel,
     clear,
@@ -28,21 +30,31 @@ from pedigreeview.window.labels import (
     set_measure,
 )
 from pedigreeview.window.style import step
+from pedigreeview.window.takes import ask_takes
 from pedigreeview.window.words import link, links, named
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.planning.takes import TakeDifference
 
 __all__ = ["ReciprocalsPage"]
 
-_Maker = Callable[[DirectionCounts], QWidget]
+_Pick = Callable[[DirectionCounts], str | None]
 
-_FLOWERS_A_SIDE = 42
-"""Telling a take of 60% from one of 30% with 80% power, normal formula."""
+_FEW = 20
+"""Of fewer than these a share in percent says more than is known."""
 
 
-def _number(value: float | None) -> str:
-    return "–" if value is None else f"{value:.4g}"
+def _places(values: Iterable[float | None]) -> int:
+    """Decimals that two values share: three figures of the larger one, at most two."""
+    largest = max((abs(value) for value in values if value is not None), default=0.0)
+    return 0 if largest >= 100 else 1 if largest >= 1 else 2
+
+
+def _rounded(value: float, places: int) -> str:
+    """To so many decimals, halves up, as people round."""
+    grain = Decimal(1).scaleb(-places)
+    return str(Decimal(repr(value)).quantize(grain, ROUND_HALF_UP))
 
 
 class ReciprocalsPage(QWidget):
@@ -50,10 +62,11 @@ class ReciprocalsPage(QWidget):
 
     plant_wanted = Signal(str)
 
-    def __init__(self) -> None:
+    def __init__(self, errands: Errands) -> None:
         super().__init__()
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._errands = errands
         self._net: PedigreeNetwork | None = None
         self._records: RecordsByCross | None = None
         s = step()
@@ -128,6 +141,7 @@ class ReciprocalsPage(QWidget):
         if row >= len(pairs):
             return
         pair, book = pairs[row], self._net.book
+        self._errands.drop("takes")
         clear(self._body)
         a, b = pair.parents
         s = step()
@@ -144,17 +158,37 @@ class ReciprocalsPage(QWidget):
         self._body.addLayout(head)
         ahead = self._records.direction(pair.crosses[0])
         back = self._records.direction(pair.crosses[1])
-        self._body.addLayout(self._columns(a, b, ahead, back))
+        self._takes = column(s // 2)
+        self._body.addLayout(self._takes)
+        grid, missing = self._columns(a, b, ahead, back)
+        self._body.addLayout(grid)
         self._body.addWidget(rule())
-        for text in self._differences(a, b, ahead, back):
-            self._body.addWidget(sentence(text))
+        if missing:
+            text = self.tr("Not written down in this book: {}.").format(", ".join(missing))
+            self._body.addWidget(sentence(text, "soft"))
+        self._body.addWidget(
+            sentence(
+                self.tr(
+                    "Both directions have the same coancestry; they differ in cytoplasm, seed coat "
+                    "and early vigour."
+                ),
+                "soft",
+            )
+        )
         self._body.addStretch(1)
+        if ahead.take_of is not None and back.take_of is not None:
+            self._errands.ask(
+                "takes",
+                lambda: ask_takes(ahead, back),
+                lambda told: self._show_takes(a, b, ahead, back, told),
+            )
 
     # The two columns ----------------------------------------------------------------------------
 
     def _columns(
         self, a: str, b: str, ahead: DirectionCounts, back: DirectionCounts
-    ) -> QGridLayout:
+    ) -> tuple[QGridLayout, list[str]]:
+        """The grid, and the names of the rows of which nothing is written down."""
         s = step()
         grid = QGridLayout()
         grid.setHorizontalSpacing(3 * s)
@@ -174,52 +208,64 @@ class ReciprocalsPage(QWidget):
                 self._align(label, right)
                 box.addWidget(label)
             grid.addLayout(box, 0, at)
-        row = 1
-        for title_text, make in self._rows():
-            grid.addWidget(rule(), row, 0, 1, 3)
-            row += 1
-            for at, counts in ((0, ahead), (2, back)):
-                label = make(counts)
-                self._align(label, at == 0)
-                grid.addWidget(label, row, at, Qt.AlignmentFlag.AlignVCenter)
-            caption = sentence(title_text, "caption")
-            caption.setAlignment(Qt.AlignmentFlag.AlignCenter)
-            grid.addWidget(caption, row, 1, Qt.AlignmentFlag.AlignVCenter)
-            row += 1
-        row = self._trait_rows(grid, row, ahead, back)
-        return grid
+        missing = []
+        self._add_row(grid, self.tr("Crosses"), self._crosses(ahead), self._crosses(back))
+        for title_text, pick in self._rows(ahead, back):
+            texts = pick(ahead), pick(back)
+            if texts == (None, None):
+                missing.append(title_text[:1].lower() + title_text[1:])
+                continue
+            self._add_row(grid, title_text, *(sentence(text or "–") for text in texts))
+        self._add_row(grid, self.tr("Progeny recorded"), self._progeny(ahead), self._progeny(back))
+        self._add_row(grid, self.tr("Cytoplasm"), self._cytoplasm(ahead), self._cytoplasm(back))
+        sides = ({one.trait: one for one in ahead.traits}, {one.trait: one for one in back.traits})
+        for trait in dict.fromkeys([*sides[0], *sides[1]]):
+            two = sides[0].get(trait), sides[1].get(trait)
+            places = _places(one.mean for one in two if one is not None)
+            self._add_row(grid, trait, *(sentence(self._trait_text(one, places)) for one in two))
+        return grid, missing
+
+    def _add_row(self, grid: QGridLayout, title: str, left: QWidget, right: QWidget) -> None:
+        row = grid.rowCount()
+        grid.addWidget(rule(), row, 0, 1, 3)
+        for at, label in ((0, left), (2, right)):
+            self._align(label, at == 0)
+            grid.addWidget(label, row + 1, at, Qt.AlignmentFlag.AlignTop)
+        caption = sentence(title, "caption")
+        caption.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
+        grid.addWidget(caption, row + 1, 1, Qt.AlignmentFlag.AlignTop)
 
     def _align(self, label: QWidget, right: bool) -> None:
         side = Qt.AlignmentFlag.AlignRight if right else Qt.AlignmentFlag.AlignLeft
         label.setAlignment(side | Qt.AlignmentFlag.AlignTop)  # type: ignore[attr-defined]
 
-    def _rows(self) -> list[tuple[str, _Maker]]:
-        def number(
-            pick: Callable[[DirectionCounts], object],
-        ) -> Callable[[DirectionCounts], QWidget]:
-            def make(counts: DirectionCounts) -> QWidget:
-                value = pick(counts)
-                return sentence("–" if value is None else str(value), "number")
+    def _rows(self, ahead: DirectionCounts, back: DirectionCounts) -> list[tuple[str, _Pick]]:
+        places = _places((ahead.seeds_per_fruit, back.seeds_per_fruit))
 
-            return make
+        def number(value: int | None) -> str | None:
+            return None if value is None else str(value)
+
+        def seeds_per_fruit(counts: DirectionCounts) -> str | None:
+            value = counts.seeds_per_fruit
+            return None if value is None else _rounded(value, places)
 
         return [
-            (self.tr("Crosses"), self._crosses),
-            (self.tr("Flowers worked"), number(lambda c: c.flowers)),
-            (self.tr("Fruits set"), number(lambda c: c.fruits_set)),
-            (self.tr("Take rate"), number(self._take)),
-            (self.tr("Fruits harvested"), number(lambda c: c.fruits)),
-            (self.tr("Seeds"), number(lambda c: c.seeds)),
-            (self.tr("Seeds a fruit"), number(lambda c: _number(c.seeds_per_fruit))),
-            (self.tr("Seedlings up"), number(self._up)),
-            (self.tr("Progeny recorded"), self._progeny),
-            (self.tr("Cytoplasm"), self._cytoplasm),
+            (self.tr("Flowers worked"), lambda c: number(c.flowers)),
+            (self.tr("Fruits set"), lambda c: number(c.fruits_set)),
+            (self.tr("Take"), self._take),
+            (self.tr("Fruits harvested"), lambda c: number(c.fruits)),
+            (self.tr("Seeds"), lambda c: number(c.seeds)),
+            (self.tr("Seeds a fruit"), seeds_per_fruit),
+            (self.tr("Seedlings up"), self._up),
         ]
 
     def _take(self, counts: DirectionCounts) -> str | None:
         if counts.take_rate is None or counts.take_of is None:
             return None
-        return self.tr("{:.0f}%  ({} of {})").format(100 * counts.take_rate, *counts.take_of)
+        shown = self.tr("{} of {}").format(*counts.take_of)
+        if counts.take_of[1] >= _FEW:
+            shown += self.tr(", {:.0f}%").format(100 * counts.take_rate)
+        return shown
 
     def _up(self, counts: DirectionCounts) -> str | None:
         if counts.up is None:
@@ -245,7 +291,7 @@ class ReciprocalsPage(QWidget):
     def _progeny(self, counts: DirectionCounts) -> QWidget:
         if not counts.progeny:
             return sentence(self.tr("none"))
-        return self._link_label(f"{len(counts.progeny)}<br>{links(counts.progeny, 8)}")
+        return self._link_label(f"{len(counts.progeny)}: {links(counts.progeny, 8)}")
 
     def _cytoplasm(self, counts: DirectionCounts) -> QWidget:
         assert self._net is not None
@@ -255,62 +301,46 @@ class ReciprocalsPage(QWidget):
             return sentence(self.tr("not known"))
         return self._link_label(link(founder, named(self._net.book, founder)))
 
-    def _trait_rows(
-        self, grid: QGridLayout, row: int, ahead: DirectionCounts, back: DirectionCounts
-    ) -> int:
-        sides = ({one.trait: one for one in ahead.traits}, {one.trait: one for one in back.traits})
-        for trait in dict.fromkeys([*sides[0], *sides[1]]):
-            grid.addWidget(rule(), row, 0, 1, 3)
-            row += 1
-            for at, side in ((0, sides[0]), (2, sides[1])):
-                label = sentence(self._trait_text(side.get(trait)))
-                self._align(label, at == 0)
-                grid.addWidget(label, row, at)
-            caption = sentence(trait, "caption")
-            caption.setAlignment(Qt.AlignmentFlag.AlignCenter)
-            grid.addWidget(caption, row, 1, Qt.AlignmentFlag.AlignVCenter)
-            row += 1
-        return row
-
-    def _trait_text(self, one: TraitSummary | None) -> str:
+    def _trait_text(self, one: TraitSummary | None, places: int) -> str:
         if one is None:
             return "–"
         if one.mean is not None:
             unit = f" {one.unit}" if one.unit else ""
-            return self.tr("{}{}  (mean of {})").format(_number(one.mean), unit, one.n)
-        return ", ".join(f"{value} {count}" for value, count in one.counts)
+            return self.tr("{}{}  (mean of {})").format(_rounded(one.mean, places), unit, one.n)
+        return ", ".join(f"{count} {value}" for value, count in one.counts)
 
     # In words -----------------------------------------------------------------------------------
 
-    def _differences(
-        self, a: str, b: str, ahead: DirectionCounts, back: DirectionCounts
-    ) -> list[str]:
-        assert self._net is not None
-        found = []
-        here, there = ahead.take_rate, back.take_rate
-        if here is not None and there is not None and ahead.take_of and back.take_of:
-            found.append(
-                self.tr("Take: {:.0f}% where {} bears the seed, {:.0f}% where {} does.").format(
-                    100 * here, a, 100 * there, b
-                )
-            )
-            if min(ahead.take_of[1], back.take_of[1]) < _FLOWERS_A_SIDE:
-                found.append(
-                    self.tr(
-                        "Few flowers: telling 60% from 30% wants about {} on each side, so no "
-                        "verdict is given."
-                    ).format(_FLOWERS_A_SIDE)
-                )
-        if ahead.seeds_per_fruit is not None and back.seeds_per_fruit is not None:
-            found.append(
-                self.tr("Seeds a fruit: {} on {}, {} on {}.").format(
-                    _number(ahead.seeds_per_fruit), a, _number(back.seeds_per_fruit), b
-                )
-            )
-        found.append(
-            self.tr(
-                "Both directions have the same coancestry; they differ in cytoplasm, seed coat and "
-                "early vigour."
-            )
+    def _show_takes(
+        self,
+        a: str,
+        b: str,
+        ahead: DirectionCounts,
+        back: DirectionCounts,
+        told: TakeDifference | None,
+    ) -> None:
+        """The difference of the takes first, then how sure it is."""
+        if told is None or ahead.take_of is None or back.take_of is None:
+            return
+        effect = self.tr(
+            "Take: {} of {} flowers where {} bears the seed, {} of {} where {} does"
+        ).format(*ahead.take_of, a, *back.take_of, b)
+        verdict = {
+            "differs": self.tr("it differs"),
+            "too few to tell": self.tr("too few to tell"),
+            "no difference shown": self.tr("no difference shown"),
+        }[told.verdict]
+        shown = self.tr("p below 0.001") if told.p < 0.001 else self.tr("p = {:.2g}").format(told.p)
+        verdict_text = sentence(f"{effect}: {verdict} ({shown}, {self.tr('exact test')}).")
+        verdict_text.setObjectName("takes")
+        self._takes.addWidget(verdict_text)
+        caution = self.tr(
+            "Flowers of one plant on one day are not independent of each other, so p is at best a "
+            "guide."
         )
-        return found
+        if told.verdict == "too few to tell":
+            caution += " " + self.tr(
+                "For a measure: to tell a take of 60% from one of 30% in four trials of five, "
+                "about 42 flowers are worked in each direction."
+            )
+        self._takes.addWidget(sentence(caution, "soft"))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import tempfile
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
@@ -25,11 +25,13 @@ from PySide6.QtWidgets import (
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.drawing.view import Look
+from pedigreeview.reports.chart import file_stem
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
 from pedigreeview.window.style import step
 
 if TYPE_CHECKING:
+    from pedigreeview.drawing.placing import Placed
     from pedigreeview.network import PedigreeNetwork
 
 __all__ = ["SavePicture"]
@@ -39,7 +41,7 @@ _PAPERS = ("A4", "A3", "A2", "A1", "A0", "A5", "Letter", "Legal", "Tabloid")
 
 
 class _Preview(QLabel):
-    """The picture in small, as large as there is room."""
+    """The sheets in small, as large as there is room."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -84,10 +86,14 @@ class SavePicture(QDialog):
         title: str,
         orientation: Literal["down", "right"] = "down",
         parent: QWidget | None = None,
+        *,
+        lit_paths: Iterable[Sequence[str]] = (),
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Save the picture"))
         self._net, self._look, self._errands = net, look, errands
+        self._lit_paths = [tuple(path) for path in lit_paths]
+        self._placed: tuple[object, Placed] | None = None
         self._folder = folder
         s = step()
         outer = column(2 * s, 3 * s)
@@ -102,7 +108,12 @@ class SavePicture(QDialog):
         row.addWidget(area, 3)
         self.preview = _Preview()
         self.preview.setObjectName("preview")
-        row.addWidget(self.preview, 4)
+        beside = column(s)
+        beside.addWidget(self.preview, 1)
+        self.sheets_note = sentence("", "soft")
+        self.sheets_note.setObjectName("sheetsNote")
+        beside.addWidget(self.sheets_note)
+        row.addLayout(beside, 4)
         outer.addLayout(row, 1)
         self.message = sentence("", "soft")
         outer.addWidget(self.message)
@@ -119,7 +130,7 @@ class SavePicture(QDialog):
         self._delay.setInterval(150)
         self._delay.timeout.connect(self._draw_preview)
         self._kind_changed()
-        self.resize(100 * s, 70 * s)
+        self.resize(116 * s, 76 * s)
         self.finished.connect(self._leave)
 
     def _form(self, title: str) -> QFormLayout:
@@ -133,7 +144,7 @@ class SavePicture(QDialog):
         self.kind = self._combo(
             self.tr("Kind of file"),
             [
-                self.tr("SVG, to show and draw on"),
+                self.tr("SVG, for a web page or a drawing program"),
                 self.tr("PDF, for paper"),
                 self.tr("PNG, for messages"),
                 self.tr("DOT, the network as a graph"),
@@ -166,6 +177,8 @@ class SavePicture(QDialog):
         self.file = QLineEdit()
         self.file.setAccessibleName(self.tr("File to write"))
         self.browse = action_button(self.tr("Browse …"), self._browse)
+        form.addRow(self.tr("File"), self.file)
+        form.addRow("", self.browse)
         form.addRow(self.tr("Kind"), self.kind)
         form.addRow(self.tr("What"), self.what)
         form.addRow(self.tr("Generations"), self.running)
@@ -175,8 +188,6 @@ class SavePicture(QDialog):
         form.addRow(self.tr("Sheets"), self.sheets)
         form.addRow(self.tr("Dots an inch"), self.dpi)
         form.addRow("", self.grey)
-        form.addRow(self.tr("File"), self.file)
-        form.addRow("", self.browse)
         self._form_layout = form
         for combo in (self.kind, self.what, self.running, self.paper, self.sheets):
             combo.currentIndexChanged.connect(self._kind_changed)
@@ -211,7 +222,7 @@ class SavePicture(QDialog):
         form.setRowVisible(self.landscape, kind == "pdf")
         form.setRowVisible(self.sheets, kind == "pdf")
         form.setRowVisible(self.dpi, kind == "png")
-        path = Path(self.file.text().strip() or self._folder / "pedigree")
+        path = Path(self.file.text().strip() or self._folder / file_stem(self._net))
         known = path.suffix.lower().lstrip(".") in _KINDS
         self.file.setText(str(path.with_suffix(f".{kind}") if known else Path(f"{path}.{kind}")))
         self.message.setText(
@@ -252,31 +263,46 @@ class SavePicture(QDialog):
             self._errands.drop("preview")
             self.preview.clear()
             self.preview.setText(self.tr("No preview: a network, not a picture."))
+            self.sheets_note.setText("")
             return
         net, look = self._net, self.look()
         title, grey, running = self.title.text(), self.grey.isChecked(), self.orientation()
-        tick = self._errands.tick
+        kind, tick = self.suffix(), self._errands.tick
+        paper, landscape = self.paper.currentText(), self.landscape.isChecked()
+        tiled, lit_paths = self.sheets.currentIndex() == 1, self._lit_paths
+        held = self._placed
 
-        def work() -> QImage:
-            from pedigreeview.reports.chart import save_picture
+        def work() -> tuple[QImage, str, tuple[object, Placed]]:
+            from pedigreeview.reports.chart import picture_of, preview_of
 
-            with tempfile.TemporaryDirectory() as folder:
-                path = Path(folder) / "preview.png"
-                save_picture(
-                    net,
-                    path,
-                    look=look,
-                    title=title,
-                    dpi=96,
-                    theme="grey" if grey else "light",
-                    orientation=running,
-                    tick=tick,
-                )
-                return QImage(str(path))
+            # The same picture on other paper is not laid out again.
+            if held is not None and held[0] == (look, running):
+                placed = held[1]
+            else:
+                placed = picture_of(net, look, orientation=running, tick=tick)
+            image, words = preview_of(
+                net,
+                placed,
+                look,
+                kind=kind,
+                title=title,
+                paper=paper,
+                landscape=landscape,
+                tiled=tiled,
+                theme="grey" if grey else "light",
+                lit_paths=lit_paths,
+            )
+            return image, words, ((look, running), placed)
 
-        self._errands.ask("preview", work, self.preview.show_image, self._preview_failed)
+        self._errands.ask("preview", work, self._previewed, self._preview_failed)
+
+    def _previewed(self, answer: tuple[QImage, str, tuple[object, Placed]]) -> None:
+        image, words, self._placed = answer
+        self.preview.show_image(image)
+        self.sheets_note.setText(words)
 
     def _preview_failed(self, fault: Fault) -> None:
+        self.sheets_note.setText("")
         self.preview.clear()
         self.preview.setText(fault.sentence())
 
@@ -290,6 +316,7 @@ class SavePicture(QDialog):
         tick = self._errands.tick
         paper, landscape = self.paper.currentText(), self.landscape.isChecked()
         tiled, dpi = self.sheets.currentIndex() == 1, self.dpi.value()
+        lit_paths = self._lit_paths
         self.save_button.setEnabled(False)
         self.message.setText(self.tr("Writing …"))
 
@@ -313,6 +340,7 @@ class SavePicture(QDialog):
                 dpi=dpi,
                 theme="grey" if grey else "light",
                 orientation=running,
+                lit_paths=lit_paths,
                 tick=tick,
             )
             return path

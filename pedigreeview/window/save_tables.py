@@ -42,7 +42,7 @@ class SaveTables(QDialog):
             self.tr("A table carries all of this book.")
             if not lost
             else "\n".join([self.tr("The table cannot carry:"), *lost]),
-            "warn" if lost else "soft",
+            "text" if lost else "soft",
         )
         layout.addWidget(self.lost)
         row = QHBoxLayout()
@@ -64,14 +64,22 @@ class SaveTables(QDialog):
         layout.addLayout(buttons)
         self.folder.toggled.connect(self._kind_changed)
         self.folder.setChecked(True)
-        self.resize(76 * s, 44 * s)
+        self._fit()
         self.finished.connect(self._leave)
 
     def _kind_changed(self) -> None:
         folder = self.folder.isChecked()
         self.lost.setVisible(not folder)
+        self._fit()
         stem = self._opened.parent / f"{self._opened.stem}-copy"
         self.file.setText(str(stem if folder else Path(f"{stem}.csv")))
+
+    def _fit(self) -> None:
+        """As tall as what it says."""
+        layout = self.layout()
+        if layout is not None:
+            width = max(76 * step(), self.width() if self.isVisible() else 0)
+            self.resize(width, layout.heightForWidth(width))
 
     def _browse(self) -> None:
         dialog = QFileDialog(self, self.tr("Where to write"), self.file.text())

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QProgressBar, QWidget
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.crops import crop_named
-from pedigreeview.window.labels import action_button, plain_button, sentence
+from pedigreeview.window.labels import ElidedButton, action_button, plain_button, sentence
 from pedigreeview.window.style import step
 
 __all__ = ["CautionStrip", "WorkStrip", "cautions_of"]
@@ -71,9 +71,10 @@ class WorkStrip(QFrame):
 
 
 class CautionStrip(QFrame):
-    """One line of cautions for the crop of the book."""
+    """One line of cautions for the crop of the book; a click shows all of them."""
 
     dismissed = Signal(str)
+    wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -81,8 +82,11 @@ class CautionStrip(QFrame):
         self.crop = ""
         s = step()
         row = QHBoxLayout(self)
-        row.setContentsMargins(2 * s, s // 2, s, s // 2)
-        self.text = sentence("")
+        row.setContentsMargins(s, 0, s, 0)
+        self.text = ElidedButton()
+        self.text.setProperty("role", "line")
+        self.text.setCursor(Qt.CursorShape.PointingHandCursor)
+        self.text.clicked.connect(self.wanted)
         row.addWidget(self.text, 1)
         self.put_away = plain_button("✕", self.tr("Put these cautions away"), self._dismiss)
         row.addWidget(self.put_away)
@@ -93,7 +97,7 @@ class CautionStrip(QFrame):
         self.crop = crop
         self.setVisible(bool(texts))
         if texts:
-            self.text.setText(self.tr("Mind, with {}: {}").format(crop, " ".join(texts)))
+            self.text.set_full_text(self.tr("Mind, with {}: {}").format(crop, " ".join(texts)))
 
     def _dismiss(self) -> None:
         self.hide()

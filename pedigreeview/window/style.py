@@ -203,6 +203,11 @@ QFrame[role="sheet"] {{ background: {n["sheet"]}; border: 1px solid {n["rule"]};
     border-radius: {third}px; }}
 QFrame[role="sheet"]:hover {{ border-color: {n["accent"]}; }}
 QRadioButton[role="choice"] {{ font-weight: 600; }}
+#key {{ background: {n["sheet"]}; border: 1px solid {n["rule"]}; border-radius: {third}px; }}
+QFrame[role="pin"] {{ border: 1px solid transparent; border-radius: {third}px; }}
+QFrame[role="pin in force"] {{ border: 1px solid {n["focus"]}; border-radius: {third}px; }}
+QLabel[role="letter"] {{ color: {n["on_accent"]}; background: {n["focus"]};
+    border-radius: {round(0.9 * s)}px; font-weight: 600; }}
 #found {{ background: {n["sheet"]}; border: 1px solid {n["rule"]}; }}
 
 QLabel {{ background: transparent; }}
@@ -216,7 +221,7 @@ QLabel[role="caption"] {{ color: {n["soft"]}; font-size: {points * 0.92:.1f}pt;
     letter-spacing: 1px; }}
 QLabel[role="fault"] {{ color: {n["error"]}; }}
 QLabel[role="warn"] {{ color: {n["warn"]}; }}
-QLabel:focus {{ border: 1px dashed {n["focus"]}; }}
+QLabel:focus {{ border: 1px solid {n["focus"]}; }}
 
 QPushButton {{ background: {n["sheet"]}; color: {n["ink"]}; border: 1px solid {n["rule"]};
     border-radius: {third}px; padding: {half}px {2 * s}px; min-height: {round(1.8 * s)}px; }}
@@ -232,8 +237,17 @@ QPushButton[role="main"]:disabled {{ background: {n["rule"]}; border-color: {n["
     color: {n["soft"]}; }}
 QPushButton[role="line"] {{ background: transparent; border: 1px solid transparent;
     text-align: left; padding: {third}px {s}px; color: {n["soft"]}; }}
+#strip QPushButton[role="line"] {{ color: {n["ink"]}; }}
 QPushButton[role="line"]:hover {{ color: {n["ink"]}; border-color: {n["rule"]}; }}
 QPushButton[role="line"]:focus {{ border: 1px solid {n["focus"]}; color: {n["ink"]}; }}
+
+QFrame[role="why"] {{ background: {mixed(c.paper, c.pollen, 0.07).name()};
+    border-left: {max(2, s // 4)}px solid {n["rule"]}; }}
+QPushButton[role="lit"] {{ background: transparent; border: 1px solid transparent;
+    border-radius: {third}px; padding: 0; min-height: 0; }}
+QPushButton[role="lit"]:hover {{ background: {n["hover"]}; border-color: {n["rule"]}; }}
+QPushButton[role="lit"]:checked {{ background: {n["accent_soft"]}; }}
+QPushButton[role="lit"]:focus {{ border: 1px solid {n["focus"]}; padding: 0; }}
 
 QToolButton {{ background: transparent; border: 1px solid transparent;
     border-radius: {third}px; padding: {third}px {s}px; min-height: {2 * s}px;
@@ -248,7 +262,7 @@ QToolButton[role="why"] {{ color: {n["accent"]}; padding: 0; min-height: 0; min-
     border: none; text-decoration: underline; }}
 QToolButton[role="why"]:hover, QToolButton[role="why"]:checked {{ background: transparent;
     color: {n["ink"]}; }}
-QToolButton[role="why"]:focus {{ border: 1px dashed {n["focus"]}; }}
+QToolButton[role="why"]:focus {{ border: 1px solid {n["focus"]}; }}
 QToolButton::menu-indicator {{ image: none; }}
 
 QLineEdit, QSpinBox, QComboBox, QTextEdit, QPlainTextEdit {{ background: {n["sheet"]};
@@ -269,7 +283,9 @@ QListView, QTableView, QTreeView {{ background: {n["sheet"]}; border: 1px solid 
     selection-color: {n["ink"]}; }}
 QListView:focus, QTableView:focus, QTreeView:focus {{ border: 1px solid {n["focus"]}; }}
 #drawer QListView {{ background: transparent; border: none; }}
-#drawer QListView:focus {{ border: 1px dashed {n["focus"]}; }}
+#drawer QListView::item {{ border: 2px solid transparent; border-radius: {third}px; }}
+#drawer QListView::item:focus {{ border: 2px solid {n["focus"]}; }}
+#drawer QListView::item:selected {{ background: {n["accent_soft"]}; color: {n["ink"]}; }}
 QListView::item {{ padding: {third}px {s}px; }}
 QListView::item:hover {{ background: {n["hover"]}; }}
 QTableView {{ gridline-color: {n["rule"]}; }}
@@ -306,7 +322,7 @@ QCheckBox::indicator:checked {{ border-color: {n["accent"]}; background: {n["acc
 QMenu::indicator {{ width: {s}px; height: {s}px; margin-left: {s}px; }}
 QMenu::indicator:checked {{ border-radius: {half}px; background: {n["accent"]}; }}
 QRadioButton, QCheckBox {{ spacing: {s}px; background: transparent; padding: {third}px; }}
-QRadioButton:focus, QCheckBox:focus {{ border: 1px dashed {n["focus"]};
+QRadioButton:focus, QCheckBox:focus {{ border: 1px solid {n["focus"]};
     border-radius: {third}px; }}
 QProgressBar {{ background: {n["sheet"]}; border: 1px solid {n["rule"]};
     border-radius: {third}px; max-height: {s}px; min-height: {s}px; }}

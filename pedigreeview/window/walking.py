@@ -7,10 +7,17 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QCoreApplication
+
 if TYPE_CHECKING:
+    from pedigreeview.drawing.blocks import Block
     from pedigreeview.network import PedigreeNetwork
 
-__all__ = ["first_focus", "step_from"]
+__all__ = ["first_focus", "fold_keys", "no_step_words", "step_from"]
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("Walking", text)
 
 
 def first_focus(net: PedigreeNetwork) -> str:
@@ -59,3 +66,26 @@ def _reciprocal_partner(net: PedigreeNetwork, code: str) -> str:
             a, b = pair.parents
             return b if code == a else a
     return ""
+
+
+def no_step_words(code: str, way: str) -> str:
+    """Why a step leads nowhere."""
+    return {
+        "seed": _tr("No seed parent is recorded for {}."),
+        "pollen": _tr("No pollen parent is recorded for {}."),
+        "progeny": _tr("No progeny is recorded for {}."),
+        "mate": _tr("{} was crossed with no other plant."),
+        "reciprocal": _tr("No reciprocal cross is recorded for {}."),
+        "left": _tr("{} is the first in its row."),
+        "right": _tr("{} is the last in its row."),
+    }[way].format(code)
+
+
+def fold_keys(block: Block, code: str, unfolded: frozenset[str], *, unfold: bool) -> list[str]:
+    """The folds that a plant's block holds and that are to be opened, or closed again."""
+    if not unfold:
+        return [key for key in (block.fold, f"up:{code}", f"down:{code}") if key in unfolded]
+    keys = [block.key] if block.sort in ("pack", "chain") else []
+    keys += [f"up:{code}"] if block.more_up else []
+    keys += [f"down:{code}"] if block.more_down else []
+    return [key for key in keys if key not in unfolded]

@@ -37,6 +37,9 @@ from pedigreeview.window.style import current, current_name, step
 __all__ = ["DemoCard", "DemoEntry", "Welcome", "demo_entries"]
 
 
+_FIRST = ("two_peas_both_ways", "newcomers_table.csv")
+
+
 @dataclass(frozen=True, slots=True)
 class DemoEntry:
     """One demo book: where it lies, its title and a sentence about it."""
@@ -47,9 +50,16 @@ class DemoEntry:
 
 
 def demo_entries() -> list[DemoEntry]:
-    """The demos that came with the program: folders by their `datapackage.json`, tables by name."""
+    """The demos that came with the program: folders by their `datapackage.json`, tables by name.
+
+    The smallest way in comes first, the others by name.
+    """
+
+    def place(path: Path) -> tuple[int, str]:
+        return _FIRST.index(path.name) if path.name in _FIRST else len(_FIRST), path.name
+
     found = []
-    for path in sorted(demos().iterdir(), key=lambda one: (one.is_file(), one.name)):
+    for path in sorted(demos().iterdir(), key=place):
         described = path / "datapackage.json"
         if described.is_file():
             entry = json.loads(described.read_text(encoding="utf-8"))

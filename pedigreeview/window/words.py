@@ -5,7 +5,7 @@ Every function gives plain text.  `link` and `rich` turn codes into links for la
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from html import escape
 from typing import TYPE_CHECKING
 from urllib.parse import quote, unquote
@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
 
 __all__ = [
+    "CHECKS",
     "code_of_link",
     "count",
     "cross_line",
@@ -27,12 +28,17 @@ __all__ = [
     "link",
     "links",
     "named",
-    "odds_words",
     "origin",
+    "page_link",
+    "page_of_link",
     "status_word",
 ]
 
+CHECKS = "checks"
+"""The page that lists what cannot be right."""
+
 _LINK = "plant:"
+_PAGE = "page:"
 
 
 def _tr(text: str) -> str:
@@ -56,6 +62,16 @@ def links(codes: Iterable[str], most: int = 24) -> str:
 def code_of_link(address: str) -> str:
     """The code behind a link made by `link`, or ''."""
     return unquote(address[len(_LINK) :]) if address.startswith(_LINK) else ""
+
+
+def page_link(page: str, shown: str) -> str:
+    """A page of the window as a link of a rich text label."""
+    return f'<a href="{_PAGE}{page}">{escape(shown)}</a>'
+
+
+def page_of_link(address: str) -> str:
+    """The page behind a link made by `page_link`, or ''."""
+    return address[len(_PAGE) :] if address.startswith(_PAGE) else ""
 
 
 def count(number: int, one: str, many: str) -> str:
@@ -101,26 +117,6 @@ def doubt_words(grade: str) -> str:
     }.get(grade, grade)
 
 
-def _odds(value: float) -> str:
-    return f"{value:.4g}"
-
-
-def odds_words(book: Book, seed: str, pollen: Sequence[tuple[str, float]]) -> str:
-    """'perhaps Hollin Plate (HP), odds 0.5; its own flowers, odds 0.2; nobody knows, 0.3'."""
-    parts, rest = [], 1.0
-    for code, odds in pollen:
-        rest -= odds
-        if not code:
-            parts.append(_tr("a plant nobody knows, odds {}").format(_odds(odds)))
-        elif code == seed:
-            parts.append(_tr("its own flowers, odds {}").format(_odds(odds)))
-        else:
-            parts.append(_tr("{}, odds {}").format(named(book, code), _odds(odds)))
-    if rest > 1e-9:
-        parts.append(_tr("a plant nobody knows, odds {}").format(_odds(rest)))
-    return "; ".join(parts)
-
-
 def origin(net: PedigreeNetwork, code: str) -> str:
     """Where a plant comes from, in one or two sentences."""
     book = net.book
@@ -162,10 +158,8 @@ def origin(net: PedigreeNetwork, code: str) -> str:
             held.cross, seed or _tr("an unknown plant")
         )
     elif any(candidate for candidate, _ in held.pollen):
-        text = _tr("Grown from {}: {} as seed parent; who gave the pollen is not sure: {}.").format(
-            held.cross,
-            seed or _tr("an unknown plant"),
-            odds_words(book, held.seed_parent, held.pollen),
+        text = _tr("Grown from {}: {} as seed parent; who gave the pollen is not sure.").format(
+            held.cross, seed or _tr("an unknown plant")
         )
     else:
         text = _tr("Grown from {}: {} as seed parent; the pollen parent is not known.").format(

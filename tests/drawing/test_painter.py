@@ -12,7 +12,6 @@ from PySide6.QtGui import QColor, QImage, QPainter
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import Plant
 from pedigreeview.drawing.lighting import light
-from pedigreeview.drawing.lines import within
 from pedigreeview.drawing.painter import Scene, paint
 from pedigreeview.drawing.placing import Placed, place
 from pedigreeview.drawing.theme import THEMES, sizes, theme
@@ -159,11 +158,3 @@ def test_void_calls_do_not_use_up_none():
     for _ in range(20_000):
         held.setObjectName("tag")
     assert sys.getrefcount(None) > before - 1_000
-
-
-def test_ways_are_cut_on_the_grid_near_the_clip():
-    way = ((0.0, 0.0), (0.0, 6000.0), (900.0, 6000.0))
-    assert within(way, QRectF(-50, 1000, 100, 100), 6.0) == [[(0.0, 936.0), (0.0, 1164.0)]]
-    assert within(way, QRectF(300, 0, 100, 100), 6.0) == []
-    (whole,) = within(way, QRectF(-10, -10, 1000, 7000), 6.0)
-    assert tuple(whole) == way

@@ -9,12 +9,14 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from pedigreeview import read
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Cancelled
 from pedigreeview.book.records import Cross, Plant
 from pedigreeview.drawing.placing import Placed, place, place_in_worker
 from pedigreeview.drawing.view import Look, choose
 from pedigreeview.network import PedigreeNetwork
+from pedigreeview.places import demo
 from tests.drawing.random_books import add_cross, books
 
 QUICK = settings(max_examples=40, deadline=None)
@@ -68,18 +70,61 @@ def assert_clear_of_tags(placed: Placed, link, points) -> None:
 
 def assert_tracks_apart(placed: Placed) -> None:
     """Lines of different nets never lie on each other: they would lie about parentage."""
-    level, upright = defaultdict(list), defaultdict(list)
-    for line in placed.lines:
-        for _, points in line.routes:
-            for (x0, y0), (x1, y1) in itertools.pairwise(points):
-                if y0 == y1:
-                    level[y0].append((min(x0, x1), max(x0, x1), line.key))
-                else:
-                    upright[x0].append((min(y0, y1), max(y0, y1), line.key))
-    for held in (*level.values(), *upright.values()):
+    for held in (*runs(placed, level=True).values(), *runs(placed, level=False).values()):
         for (a0, a1, one), (b0, b1, other) in itertools.combinations(held, 2):
             if one != other:
                 assert a1 < b0 or b1 < a0, f"lines of {one} and {other} run into each other"
+
+
+def runs(placed: Placed, *, level: bool) -> dict[float, list[tuple[float, float, str]]]:
+    """Straight stretches by their place across, each with its net."""
+    found = defaultdict(list)
+    for line in placed.lines:
+        for _, points in line.routes:
+            for (x0, y0), (x1, y1) in itertools.pairwise(points):
+                if level and y0 == y1:
+                    found[y0].append((min(x0, x1), max(x0, x1), line.key))
+                elif not level and x0 == x1:
+                    found[x0].append((min(y0, y1), max(y0, y1), line.key))
+    return found
+
+
+def read_as_one(placed: Placed) -> list[tuple[str, str]]:
+    """Uprights of two nets in one gap that stand on one line, or closer than 8 units."""
+    cuts = sorted({item.y + item.height / 2 for item in placed.blocks} | {-1e6, 1e6})
+    by_gap = defaultdict(list)
+    for x, held in runs(placed, level=False).items():
+        for top, bottom, net in held:
+            for gap, (low, high) in enumerate(itertools.pairwise(cuts)):
+                if top < high and bottom > low:
+                    by_gap[gap].append((x, net))
+    return [
+        (one, other)
+        for held in by_gap.values()
+        for (x, one), (other_x, other) in itertools.combinations(sorted(set(held)), 2)
+        if one != other and other_x - x < 8
+    ]
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "two_peas_both_ways",
+        "a_leaf_for_hollin_plate",
+        "tansy_and_the_moths",
+        "newcomers_table.csv",
+    ],
+)
+def test_no_two_lines_of_the_demos_can_be_read_as_one(name):
+    net = read(demo(name))
+    looks = [Look(), *(Look(focus=code) for code in net.codes[:: max(1, len(net.codes) // 40)])]
+    bad = {}
+    for look in looks:
+        placed = place(choose(net, look))
+        found = read_as_one(placed)
+        if found:
+            bad[look.focus] = found
+    assert bad == {}
 
 
 @QUICK
@@ -93,6 +138,14 @@ def test_every_picture_is_sound(book, data):
     assert {item.block.key for item in placed.blocks} == {block.key for block in view.blocks}
     assert_sound(placed)
     assert place(view, orientation=way) == placed, "the same question has the same answer"
+
+
+@settings(max_examples=100, deadline=None, derandomize=True, database=None)
+@given(books(), st.data())
+def test_no_two_lines_of_random_books_can_be_read_as_one(book, data):
+    net = net_of(book)
+    focus = data.draw(st.sampled_from([None, *net.codes]))
+    assert read_as_one(place(choose(net, Look(focus=focus)))) == []
 
 
 @QUICK

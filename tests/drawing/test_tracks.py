@@ -30,6 +30,13 @@ def test_line_that_comes_down_where_another_leaves_lies_above_it():
     assert first.track < second.track
 
 
+def test_bar_takes_the_track_that_saves_crossings():
+    # The seed line comes from the left past the stem of the pollen line: below it nothing crosses.
+    seed, pollen = Bar("seed", [0.0], [120.0]), Bar("pollen", [108.0], [144.0])
+    assign_tracks([seed, pollen], 24.0)
+    assert pollen.track < seed.track
+
+
 @given(st.lists(st.tuples(st.floats(-500, 500), st.floats(0.1, 9), st.floats(0, 50)), min_size=1))
 def test_spread_keeps_the_distances(rows):
     wanted, weights, apart = (list(column) for column in zip(*rows, strict=True))

@@ -192,3 +192,58 @@ def test_any_look_shows_its_focus_and_tells_the_truth(book, data):
             knot = knots[link.knot]
             parents = set(net.parent_codes(below.codes[0]))
             assert {knot.seed, *(code for code, _ in knot.pollen)} - {""} == parents
+
+
+def finding_book() -> Book:
+    book = Book()
+    for code in ("A", "B"):
+        book.add(Plant(plant=code, kind="variety"))
+    book.add(Plant(plant="L", kind="plant"))
+    add_cross(book, "1", "A", "B")
+    for number in range(3):
+        book.add(Plant(plant=f"1-{number}", cross="1"))
+    add_cross(book, "2", "1-1", "L")
+    book.add(Plant(plant="2-0", cross="2"))
+    book.parent_findings.append(ParentFinding(plant="1-0", pollen_parent="self"))
+    book.parent_findings.append(ParentFinding(plant="1-2", pollen_parent="B"))
+    return book
+
+
+def test_finding_against_the_cross_has_a_knot_that_says_so():
+    view = choose(PedigreeNetwork.from_records(finding_book()), Look())
+    knots = {knot.key: knot for block in view.blocks for knot in block.knots}
+    labels = {key: knot.label for key, knot in knots.items() if knot.cross == "1"}
+    assert labels == {"cross:1": "1", "cross:1|A:1": "1, found selfed"}
+    found = knots["cross:1|A:1"]
+    assert found.found
+    assert found.words == "A selfed: so found, whatever cross 1 was meant to be"
+    born = {link.below: link.knot for link in view.links if link.role == "progeny"}
+    assert born["plant:1-2"] == "cross:1"
+
+
+def test_founder_in_a_later_band_says_that_it_is_one():
+    view = choose(PedigreeNetwork.from_records(finding_book()), Look())
+    lines = {block.code: (block.row, block.subtitle) for block in view.blocks if block.code}
+    assert lines["L"] == (1, "founder")
+    assert lines["A"] == (0, "founder")
+    assert view.rows[0].label == "Founders"
+
+
+def test_sister_families_that_are_each_one_pack_are_one_pack_in_the_whole_book():
+    book = Book()
+    book.add(Plant(plant="A"))
+    add_cross(book, "1", "A", "A")
+    for number in range(5):
+        book.add(Plant(plant=f"1-{number}", cross="1"))
+        add_cross(book, f"s{number}", f"1-{number}", f"1-{number}")
+        for child in range(6):
+            book.add(Plant(plant=f"s{number}-{child}", cross=f"s{number}"))
+    net = PedigreeNetwork.from_records(book)
+    view = choose(net, Look())
+    (pack,) = (block for block in view.blocks if block.sort == "pack")
+    assert (pack.title, pack.subtitle) == ("5 plants", "each 6 sibs")
+    assert len(pack.codes) == 35
+    assert view.shown() == set(net.codes)
+    opened = choose(net, Look(unfolded=frozenset({pack.key})))
+    titles = [block.title for block in opened.blocks if block.sort == "pack"]
+    assert titles == ["6 sibs"] * 5

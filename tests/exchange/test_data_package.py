@@ -20,8 +20,10 @@ from pedigreeview.book.records import (
     columns,
 )
 from pedigreeview.exchange import data_package
+from pedigreeview.exchange.cells import RANGES
 
-TEXT = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\0"), max_size=10)
+DRAWN_BY_ANY = st.characters(exclude_categories=["Cs", "Cc"], exclude_characters="\ufffe\uffff")
+TEXT = st.text(DRAWN_BY_ANY | st.sampled_from("\t\n\r\x7f\x85"), max_size=10)
 NAME = st.text("abcAB1 -×é", min_size=1, max_size=6).map(str.strip).filter(bool)
 REFERENCES = {
     "candidate": "plants",
@@ -38,8 +40,8 @@ def cell(draw, record_type, column, keys):
             draw(st.booleans()) if column.default is True else draw(st.sampled_from([None, True]))
         )
     if column.kind == "whole":
-        low = 1 if column.name == "ploidy" else 0
-        number = st.integers(low, 10**6)
+        low, high = RANGES.get((record_type.TABLE, column.name), (0, 10**6))
+        number = st.integers(low, high)
         return draw(number) if column.default == 0 else draw(st.none() | number)
     if column.kind == "number":
         if column.name in ("fixation", "odds"):

@@ -165,6 +165,12 @@ _OPTIONS = st.fixed_dictionaries(
 @example(text="plant,seed_parent,pollen_parent\nA,Self,\n", options={})
 @example(text="plant,seed_parent,pollen_parent,pollen_odds\nA,,,\nB,A,,self:0.5\n", options={})
 @example(text="sep=;\nplant;seed_parent;pollen_parent\n", options={})
+@example(text="plant,seed_parent,pollen_parent,name\nA,,,\nB,A,C,x\x07\n", options={})
+@example(text="plant,seed_parent,pollen_parent,a\x07\nA,,,\nB,A\ufffe,C,\n", options={})
+@example(text="plant,seed_parent,pollen_parent,selfings\nA,,,\nB,A,A,1001\n", options={})
+@example(text="plant,seed_parent,pollen_parent,ploidy\nA,,,65\nB,A,A,\n", options={})
+@example(text="plant,pollen_parent,ploidy\nA,,x\nB,A,\n", options={})
+@example(text="plant,seed_parent,pollen_parent,drawn\nA,B,C,one\nD,B,C,\n", options={})
 def test_both_roads_agree(roads: Any, text: str, options: dict[str, Any]) -> None:
     by_columns, by_rows = roads(text, **options)
     if isinstance(by_rows, list):

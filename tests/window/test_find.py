@@ -5,7 +5,7 @@ from __future__ import annotations
 from time import perf_counter
 
 from pedigreeview.book.book import Book
-from pedigreeview.book.records import Plant
+from pedigreeview.book.records import Cross, Plant
 from pedigreeview.window.find import CodeList, PlantFinder
 
 
@@ -59,3 +59,13 @@ def test_a_hundred_thousand_plants_in_a_blink() -> None:
     assert made.rows("p04242")[0] == 42420
     # Measured 10 ms; the limit leaves room for a busy machine.
     assert perf_counter() - start < 0.3
+
+
+def test_a_plant_found_by_its_cross_says_so() -> None:
+    book = Book()
+    for plant in (Plant("A"), Plant("B"), Plant("x", cross="A × B"), Plant("y", cross="21-1")):
+        book.add(plant)
+    for code in ("A × B", "21-1"):
+        book.add(Cross(code, "A", "B", intended="cross"))
+    made = PlantFinder(book, list(book.plants))
+    assert [made.origin(row) for row in range(4)] == ["", "", "from A × B", "from 21-1: A × B"]

@@ -25,6 +25,8 @@ def test_the_trail_is_what_was_stood_at() -> None:
         history.go(Visit("pedigree", focus, selected))
     assert history.trail(5) == ["A", "B", "C"]
     assert history.trail(2) == ["B", "C"]
+    history.go(Visit("pedigree", "A", "A"))
+    assert history.trail(5) == ["B", "C", "A"]
 
 
 def test_only_so_many_are_kept() -> None:

@@ -11,12 +11,15 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QApplication, QMenu
 from pytestqt.qtbot import QtBot
 
+from pedigreeview.places import demo
 from pedigreeview.window.faults_dialog import FaultsDialog
 from pedigreeview.window.founders_question import FoundersQuestion
 from pedigreeview.window.labels import LinkLabel
+from pedigreeview.window.legend_panel import Legend
 from pedigreeview.window.main_window import MainWindow
 from pedigreeview.window.opening import Stated
-from pedigreeview.window.preferences import ANSWERS
+from pedigreeview.window.preferences import ANSWERS, Preferences
+from pedigreeview.window.save_picture import SavePicture
 
 Settle = Callable[[], None]
 LEFT = Qt.MouseButton.LeftButton
@@ -290,10 +293,16 @@ def test_text_at_200_percent_keeps_within_the_window(peas: MainWindow, settle: S
     settle()
     QApplication.processEvents()
     assert peas.minimumSizeHint().width() <= 1280
-    for button in (peas.pedigree.index_button, peas.pedigree.turn_button, peas.look_button):
+    tools = peas.pedigree.tools
+    shown = [item for item in tools.items if item.isVisible()]
+    for button in (*shown, tools.more, peas.look_button):
         corner = button.mapTo(peas, QPoint(button.width(), button.height()))
         assert corner.x() <= peas.width()
         assert button.width() >= button.sizeHint().width()
+    assert tools.index in shown
+    assert {item.y() for item in shown if item is not tools.trail} <= set(range(tools.height()))
+    assert "Sideways" in tools.left_out()
+    assert peas.pedigree.canvas.text_scale() == 2.0
     peas.set_text_size(100)
 
 
@@ -369,3 +378,91 @@ def test_the_picture_is_fitted_beside_the_card(qtbot: QtBot, peas: MainWindow) -
     blocks = [rect.toRect() for rect in page.canvas.rects_shown()]
     assert len(blocks) > 10
     assert not any(card.intersects(block) for block in blocks)
+
+
+def test_ctrl_e_saves_and_escape_returns_from_the_find_field(
+    qtbot: QtBot, peas: MainWindow
+) -> None:
+    peas.go_find()
+    qtbot.keyClicks(peas.find_field, "23-0")
+    qtbot.keyClick(peas.find_field, Qt.Key.Key_Escape)
+    assert peas.pedigree.canvas.hasFocus()
+    assert peas.find_field.text() == ""
+    peas.go_find()
+    qtbot.keyClick(peas.find_field, Qt.Key.Key_E, Qt.KeyboardModifier.ControlModifier)
+    assert isinstance(peas.dialog, SavePicture)
+
+
+def test_the_pair_stays_lit_while_the_focus_changes(
+    qtbot: QtBot, peas: MainWindow, settle: Settle
+) -> None:
+    page = peas.pedigree
+    page.pin("TP")
+    page.pin("21-01-3")
+    settle()
+    assert page.canvas._lit.blocks
+    peas.show_plant("23-07")
+    settle()
+    assert page.canvas.placed is not None
+    view = page.canvas.placed.view
+    assert {view.block_of(code) for code in ("TP", "21-01-3")} <= page.canvas._lit.blocks
+
+
+def test_index_and_slip_take_turns(qtbot: QtBot, peas: MainWindow, settle: Settle) -> None:
+    page = peas.pedigree
+    page.pin("TP")
+    assert page.slip.isVisible()
+    qtbot.mouseClick(page.index_button, LEFT)
+    assert page.drawer.isVisible()
+    assert not page.slip.isVisible()
+    qtbot.keyClick(page.drawer.filter, Qt.Key.Key_Escape)
+    assert not page.drawer.isVisible()
+    assert page.slip.isVisible()
+    page.index_button.click()
+    page.pin("BA")
+    assert page.slip.isVisible()
+    assert not page.drawer.isVisible()
+
+
+def test_the_key_shows_the_signs_over_the_picture(qtbot: QtBot, peas: MainWindow) -> None:
+    page = peas.pedigree
+    qtbot.mouseClick(page.key_button, LEFT)
+    assert page.key.isVisible()
+    assert "Selfing" in page.key.legend.accessibleName()
+    qtbot.keyClick(page.key.close_button, Qt.Key.Key_Escape)
+    assert not page.key.isVisible()
+    assert not page.key_button.isChecked()
+
+
+def test_help_draws_every_sign(peas: MainWindow) -> None:
+    peas.help_signs()
+    (legend,) = peas.dialog.findChildren(Legend)  # type: ignore[union-attr]
+    assert "Reciprocal pair" in legend.accessibleName()
+    image = legend.grab().toImage()
+    seen = {image.pixel(x, y) for x in range(0, image.width(), 7) for y in range(0, 60, 3)}
+    assert len(seen) > 3
+
+
+def test_the_trail_says_what_it_is(peas: MainWindow) -> None:
+    peas.show_plant("TP")
+    peas.show_plant("BA")
+    text = peas.pedigree.tools.trail.text()
+    assert text.startswith("Visited: ")
+    assert " › " not in text
+
+
+def test_demos_begin_with_the_peas(window: MainWindow) -> None:
+    names = [card.entry.path.name for card in window.welcome.demo_cards]
+    assert names[:2] == ["two_peas_both_ways", "newcomers_table.csv"]
+
+
+def test_large_text_keeps_the_first_focus_in_sight(
+    window: MainWindow, preferences: Preferences, settle: Settle
+) -> None:
+    window.set_text_size(200)
+    window.open_path(demo("a_leaf_for_hollin_plate"))
+    settle()
+    canvas = window.pedigree.canvas
+    shown = canvas.rect_of(window.pedigree.focus)
+    window.set_text_size(100)
+    assert canvas.viewport().rect().contains(shown.center())

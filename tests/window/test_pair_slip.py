@@ -12,7 +12,6 @@ from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from pedigreeview.window.main_window import MainWindow
-from pedigreeview.window.pair_slip import _Lit
 
 Settle = Callable[[], None]
 
@@ -34,20 +33,28 @@ def test_pin_a_pair_by_keys_and_read_the_numbers(
     qtbot.keyClick(canvas, Qt.Key.Key_P)
     settle()
     assert peas.pedigree.pins == ("21-01-3", "TP")
-    assert number(peas, "Coancestry") == "1/2 = 0.5"
-    assert number(peas, "Relationship") == "0.7071"
-    assert number(peas, "F of their progeny") == "F = 1/2 = 0.5"
+    assert (
+        number(peas, "relatedness") == "The same as two cuttings of one plant that is not inbred."
+    )
+    assert number(peas, "coancestry") == "1/2 = 0.5"
+    assert number(peas, "relationship") == "0.7071"
+    assert number(peas, "progeny") == "F = 1/2 = 0.5"
     assert number(peas, "cytoplasm").startswith("Same cytoplasm")
-    lines = [x.full_text() for x in peas.pedigree.slip.findChildren(_Lit) if x.isVisible()]
-    assert any("Tarnwick Pale (TP)" in line and "100%" in line for line in lines)
+    lines = [x.full_text() for x in peas.pedigree.slip.figures["coancestry"].panel.lines()]
+    assert lines == [
+        "Tarnwick Pale (TP) brings 1/2, all of the coancestry",
+        "21-01-3 – TP, weight 1/2",
+    ]
 
 
 def test_unrelated_founders(peas: MainWindow, settle: Settle) -> None:
     peas.pedigree.pin("TP")
     peas.pedigree.pin("BA")
     settle()
-    assert number(peas, "Coancestry") == "0"
-    assert number(peas, "F of their progeny") == "F = 0"
+    assert number(peas, "relatedness") == "Not related by anything in this book."
+    assert number(peas, "coancestry") == "0"
+    assert number(peas, "progeny") == "F = 0"
+    assert not peas.pedigree.slip.figures["coancestry"].panel.lines()
     assert number(peas, "cytoplasm").startswith("Different cytoplasm")
 
 
@@ -57,7 +64,7 @@ def test_pointing_at_an_ancestor_lights_its_paths(
     peas.pedigree.pin("TP")
     peas.pedigree.pin("21-01-3")
     settle()
-    line = next(x for x in peas.pedigree.slip.findChildren(_Lit) if x.isVisible())
+    line = peas.pedigree.slip.figures["coancestry"].panel.lines()[0]
     with qtbot.waitSignal(peas.pedigree.slip.lit) as caught:
         line.setFocus()
     assert caught.args == [[("TP", "21-01-3")]]
@@ -70,7 +77,12 @@ def test_with_three_pins_one_chooses_the_pair(peas: MainWindow, settle: Settle) 
     slip = peas.pedigree.slip
     assert slip.first.isVisible()
     assert slip.pair == ("BA", "21-01-3")
-    slip.first.setCurrentText("TP")
+    assert [slip.first.itemText(at) for at in range(3)] == ["A  TP", "B  BA", "C  21-01-3"]
+    assert [code for code, row in slip.rows.items() if row.property("role") == "pin in force"] == [
+        "BA",
+        "21-01-3",
+    ]
+    slip.first.setCurrentIndex(slip.first.findData("TP"))
     slip.first.activated.emit(slip.first.currentIndex())
     settle()
     assert slip.pair == ("TP", "21-01-3")

@@ -1,0 +1,218 @@
+"""Where the card lies: beside its plant, on the emptiest ground, never on what is being looked at.
+
+Some ground is forbidden: the plant itself, its parents, pinned plants, lit lines of descent, and
+the names of the generations.  Other tags may be hidden, but only a few; where no spot is left, the
+card is to fold to a strip with its title.  Plain rectangles in the pixels of the stage.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+
+import numpy as np
+from PySide6.QtCore import QPointF, QRectF, QSizeF
+
+from pedigreeview.drawing.lighting import Lit, light
+from pedigreeview.drawing.placing import Placed
+from pedigreeview.drawing.theme import sizes
+from pedigreeview.window.canvas_places import CanvasPlaces
+
+__all__ = ["Ground", "Spot", "ground", "spot_at", "spot_for"]
+
+_MAY_HIDE = 1
+"""Tags that the open card may lie on, before it had better fold."""
+_AIR = 5.0
+"""Pixels left free around a tag that is not to be hidden."""
+_LINES = 4000
+"""More pieces of lines than these are not looked at."""
+_WAYS = 28
+"""Steps across and down at which a spot is tried."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ground:
+    """What lies on the stage."""
+
+    around: QRectF
+    tag: QRectF
+    """The plant's own tag."""
+    forbidden: tuple[QRectF, ...] = ()
+    others: tuple[QRectF, ...] = ()
+    """Tags and knots that had better be seen."""
+    lines: tuple[QRectF, ...] = ()
+    """Pieces of the lines, each a thin rectangle."""
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A place for the card and what it hides there."""
+
+    rect: QRectF
+    hidden: int = 0
+    """Other tags under it."""
+    forbidden: int = 0
+    """Pieces of forbidden ground under it."""
+
+    @property
+    def good(self) -> bool:
+        """Whether the open card may lie here."""
+        return not self.forbidden and self.hidden <= _MAY_HIDE
+
+
+@dataclass(slots=True)
+class _Boxes:
+    """Many rectangles that are asked at once how many of them another one touches."""
+
+    rects: Sequence[QRectF]
+    edges: np.ndarray = field(init=False)
+
+    def __post_init__(self) -> None:
+        rows = [(r.left(), r.top(), r.right(), r.bottom()) for r in self.rects]
+        self.edges = np.array(rows, dtype=float).reshape(-1, 4)
+
+    def touched(self, rect: QRectF) -> int:
+        left, top, right, bottom = self.edges.T
+        hit = (left < rect.right()) & (right > rect.left())
+        hit &= (top < rect.bottom()) & (bottom > rect.top())
+        return int(np.count_nonzero(hit))
+
+
+def spot_at(lying: Ground, rect: QRectF) -> Spot:
+    """What the card would hide in one place."""
+    forbidden = _Boxes((*lying.forbidden, lying.tag)).touched(rect)
+    return Spot(rect, _Boxes(lying.others).touched(rect), forbidden)
+
+
+def spot_for(
+    lying: Ground, wanted: Sequence[QSizeF], gap: float, was: QPointF | None = None
+) -> Spot:
+    """The best spot of all sizes wanted; an earlier size is better, and so is a spot nearby.
+
+    was : the corner where the card lies now; a spot like it is preferred, so that it moves little
+    """
+    forbidden, others = _Boxes((*lying.forbidden, lying.tag)), _Boxes(lying.others)
+    lines = _Boxes(lying.lines)
+    around = lying.around.adjusted(gap, gap, -gap, -gap)
+    best, least = Spot(QRectF(around.topLeft(), wanted[-1])), float("inf")
+    far = max(1.0, around.width() + around.height())
+    for place, size in enumerate(wanted):
+        for corner in _corners(around, lying.tag, size, gap, was):
+            rect = QRectF(corner, size)
+            spot = Spot(rect, others.touched(rect), forbidden.touched(rect))
+            away = _between(rect, lying.tag) / far
+            moved = 0.0 if was is None else (corner - was).manhattanLength() / far
+            cost = 1000.0 * spot.forbidden + 3.0 * spot.hidden + 0.3 * lines.touched(rect)
+            cost += 1.2 * place + 2.0 * away + moved
+            if cost < least:
+                best, least = spot, cost
+    return best
+
+
+def _corners(
+    around: QRectF, tag: QRectF, size: QSizeF, gap: float, was: QPointF | None
+) -> Iterable[QPointF]:
+    right, bottom = around.right() - size.width(), around.bottom() - size.height()
+    if right < around.left() or bottom < around.top():
+        return
+    lefts = [tag.right() + gap, tag.left() - gap - size.width()]
+    tops = [tag.top() - gap, tag.bottom() + gap - size.height()]
+    tops += [tag.bottom() + gap, tag.top() - gap - size.height()]
+    if was is not None:
+        lefts.append(was.x())
+        tops.append(was.y())
+    lefts += list(np.linspace(around.left(), right, _WAYS))
+    tops += list(np.linspace(around.top(), bottom, _WAYS))
+    for left in {min(max(round(x), round(around.left())), round(right)) for x in lefts}:
+        for top in {min(max(round(y), round(around.top())), round(bottom)) for y in tops}:
+            yield QPointF(left, top)
+
+
+def _between(one: QRectF, other: QRectF) -> float:
+    across = max(0.0, one.left() - other.right(), other.left() - one.right())
+    down = max(0.0, one.top() - other.bottom(), other.top() - one.bottom())
+    return across + down
+
+
+def ground(
+    canvas: CanvasPlaces,
+    placed: Placed | None,
+    code: str,
+    kept_clear: Iterable[str],
+    paths: Iterable[Sequence[str]],
+    shift: QPointF,
+    around: QRectF,
+) -> Ground:
+    """What the picture on a canvas asks to be kept clear of the card of a plant.
+
+    kept_clear : plants that must stay in sight, as parents and pins
+    shift : from the places of the canvas to those of the stage
+    """
+    if placed is None:
+        return Ground(around, QRectF(around.center(), QSizeF(1, 1)))
+    own = canvas.rect_of(code)
+    tag = QRectF(own).translated(shift) if own.isValid() else QRectF(around.center(), QSizeF(1, 1))
+    forbidden = _band_heads(canvas, placed, around, shift)
+    for other in dict.fromkeys(kept_clear):
+        rect = canvas.rect_of(other)
+        if rect.isValid():
+            forbidden.append(QRectF(rect).translated(shift))
+    forbidden += [rect.translated(shift) for rect in _lit(canvas, placed, paths)]
+    others = [rect.translated(shift) for rect in canvas.rects_shown()]
+    taken = {(rect.x(), rect.y()) for rect in forbidden} | {(tag.x(), tag.y())}
+    lines = (rect.translated(shift) for rect in _pieces(canvas, placed))
+    return Ground(
+        around,
+        tag,
+        tuple(rect for rect in forbidden if rect.intersects(around)),
+        tuple(
+            rect.adjusted(-_AIR, -_AIR, _AIR, _AIR)
+            for rect in others
+            if (rect.x(), rect.y()) not in taken
+        ),
+        tuple(rect for rect in lines if rect.intersects(around)),
+    )
+
+
+def _band_heads(
+    canvas: CanvasPlaces, placed: Placed, around: QRectF, shift: QPointF
+) -> list[QRectF]:
+    """The names of the generations, which stay at the edge of the stage while one pans."""
+    found, room = [], sizes().band_label * canvas.text_scale()
+    for band in placed.bands:
+        start, end = canvas.to_view(band.start, band.start), canvas.to_view(band.end, band.end)
+        if placed.orientation == "down":
+            top = start.y() + shift.y()
+            found.append(QRectF(around.left(), top, room, end.y() - start.y()))
+        else:
+            left = start.x() + shift.x()
+            found.append(
+                QRectF(left, around.top(), end.x() - start.x(), 36.0 * canvas.text_scale())
+            )
+    return found
+
+
+def _pieces(canvas: CanvasPlaces, placed: Placed, only: Lit | None = None) -> Iterable[QRectF]:
+    """The straight pieces of the lines, all of them or the lit ones."""
+    count = 0
+    for line in placed.lines:
+        for link, points in line.routes:
+            if only and (link.above, link.below, link.role, link.knot) not in only.links:
+                continue
+            for one, other in pairwise(points):
+                ends = QRectF(canvas.to_view(*one), canvas.to_view(*other)).normalized()
+                yield ends.adjusted(-2, -2, 2, 2)
+                count += 1
+        if count > _LINES:
+            return
+
+
+def _lit(canvas: CanvasPlaces, placed: Placed, paths: Iterable[Sequence[str]]) -> Iterable[QRectF]:
+    lit = light(placed, paths)
+    if not lit.blocks:
+        return
+    for item in placed.blocks:
+        if item.block.key in lit.blocks:
+            yield QRectF(canvas.to_view(item.x, item.y), canvas.to_view(item.right, item.bottom))
+    yield from _pieces(canvas, placed, lit)

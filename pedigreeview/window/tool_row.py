@@ -1,0 +1,182 @@
+"""The tools above the picture: one row; what does not fit goes into a menu at its end."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QSizePolicy,
+    QSpinBox,
+    QToolButton,
+    QWidget,
+)
+
+from pedigreeview.window.labels import LinkLabel, keeps_ctrl_e, plain_button
+from pedigreeview.window.preferences import Preferences
+from pedigreeview.window.style import step
+
+__all__ = ["DepthSpin", "Tools"]
+
+
+class DepthSpin(QSpinBox):
+    """How many generations are shown one way."""
+
+    def __init__(self, name: str, value: int) -> None:
+        super().__init__()
+        self.setRange(0, 30)
+        self.setValue(value)
+        self.setAccessibleName(name)
+        self.setToolTip(name)
+        self.setKeyboardTracking(False)
+
+    def event(self, event: QEvent) -> bool:
+        return keeps_ctrl_e(event) or super().event(event)
+
+
+class Tools(QWidget):
+    """The row.  Tools are set out by rank: the last ones are the first to go into the menu."""
+
+    def __init__(self, preferences: Preferences) -> None:
+        super().__init__()
+        s = step()
+        self.index = self._button(self.tr("Index"), self.tr("Pull out the index"), checkable=True)
+        self.up = DepthSpin(self.tr("Generations up"), preferences.generations_up)
+        self.down = DepthSpin(self.tr("Generations down"), preferences.generations_down)
+        self.further = self._button("−", self.tr("Further"))
+        self.fit = self._button(self.tr("Fit"), self.tr("Fit the picture"))
+        self.nearer = self._button("+", self.tr("Nearer"))
+        self.whole = self._button(
+            self.tr("Whole book"),
+            self.tr("Show the whole book, or the focus again"),
+            checkable=True,
+        )
+        self.sideways = self._button(
+            self.tr("Sideways"),
+            self.tr("Generations from left to right, or top to bottom again"),
+            checkable=True,
+        )
+        self.key = self._button(
+            self.tr("Key"), self.tr("What the signs of the picture mean"), checkable=True
+        )
+        self.trail = LinkLabel("", "soft")
+        self.trail.setAccessibleName(self.tr("Plants visited"))
+        self.trail.setWordWrap(False)
+        self.trail.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        self.more = plain_button("⋯", self.tr("More tools"))
+        self.more.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        self._menu = QMenu(self)
+        self._menu.aboutToShow.connect(self._fill)
+        self.more.setMenu(self._menu)
+        self.items: tuple[QWidget, ...] = (
+            self.index,
+            _captioned(self.tr("Generations up"), self.up),
+            _captioned(self.tr("down"), self.down),
+            self.further,
+            self.fit,
+            self.nearer,
+            self.whole,
+            self.sideways,
+            self.key,
+            self.trail,
+        )
+        self._last_out = (9, 7, 8, 6, 3, 5, 4, 2, 1)
+        """Places of the tools in the order in which they leave the row."""
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(s)
+        for item in self.items:
+            row.addWidget(item)
+        row.addWidget(self.more)
+        row.addStretch(1)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+
+    def _button(self, text: str, name: str, *, checkable: bool = False) -> QToolButton:
+        button = plain_button(text, name)
+        button.setCheckable(checkable)
+        return button
+
+    def set_trail(self, html: str) -> None:
+        """Show the plants visited, as far as there is room for all of them."""
+        self.trail.setText(html)
+        self.arrange()
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(8 * step(), self._height())
+
+    def sizeHint(self) -> QSize:
+        return QSize(60 * step(), self._height())
+
+    def _height(self) -> int:
+        return max(self.index.sizeHint().height(), self.up.sizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.arrange()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self.updateGeometry()
+            self.arrange()
+
+    def arrange(self) -> None:
+        """Keep as many tools in the row as fit."""
+        layout = self.layout()
+        if layout is None:
+            return
+        gap = step()
+        layout.setSpacing(gap)
+        widths = [item.sizeHint().width() + gap for item in self.items]
+        kept = set(range(len(self.items)))
+        if not self.trail.text():
+            kept.discard(9)
+        for at in self._last_out:
+            out = [n for n in range(9) if n not in kept]
+            more = self.more.sizeHint().width() + gap if out else 0
+            if sum(widths[n] for n in kept) + more <= self.width():
+                break
+            kept.discard(at)
+        for at, item in enumerate(self.items):
+            item.setVisible(at in kept)
+        self.more.setVisible(any(n not in kept for n in range(9)))
+
+    def left_out(self) -> list[str]:
+        """What the menu at the end offers now."""
+        self._fill()
+        return [action.text() for action in self._menu.actions()]
+
+    def _fill(self) -> None:
+        self._menu.clear()
+        for item in self.items:
+            if not item.isHidden() or item is self.trail:
+                continue
+            if isinstance(item, QToolButton):
+                text = item.accessibleName() if len(item.text()) < 3 else item.text()
+                action = self._menu.addAction(text)
+                action.setCheckable(item.isCheckable())
+                action.setChecked(item.isChecked())
+                action.triggered.connect(lambda _=False, item=item: item.click())
+        for item, spin in ((self.items[1], self.up), (self.items[2], self.down)):
+            if item.isHidden():
+                self._add(self.tr("{}: one more").format(spin.accessibleName()), spin.stepUp)
+                self._add(self.tr("{}: one fewer").format(spin.accessibleName()), spin.stepDown)
+
+    def _add(self, text: str, act: Callable[[], object]) -> None:
+        self._menu.addAction(text).triggered.connect(lambda: act())
+
+
+def _captioned(text: str, widget: QWidget) -> QWidget:
+    holder = QWidget()
+    layout = QHBoxLayout(holder)
+    layout.setContentsMargins(0, 0, 0, 0)
+    layout.setSpacing(max(2, step() // 2))
+    label = QLabel(text)
+    label.setBuddy(widget)
+    layout.addWidget(label, 0, Qt.AlignmentFlag.AlignVCenter)
+    layout.addWidget(widget)
+    return holder
