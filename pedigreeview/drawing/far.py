@@ -133,9 +133,7 @@ def paint_far(
         _set_upright(image, held.upright[kind], clip, scale, pixel, 3 if kind == 1 else 1)
     if detail < FAR:
         _set_blocks(image, held, placed, theme, lit, clip, scale, tints)
-    picture = QImage(
-        image.data, wide, high, 4 * wide, QImage.Format.Format_ARGB32_Premultiplied
-    )
+    picture = QImage(image.data, wide, high, 4 * wide, QImage.Format.Format_ARGB32_Premultiplied)
     picture.setDevicePixelRatio(ratio)
     corner = painter.transform().map(clip.topLeft())
     painter.save()

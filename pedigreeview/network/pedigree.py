@@ -26,7 +26,7 @@ from pedigreeview.network.explanation import (
     explain_progeny,
 )
 from pedigreeview.network.order import downstream
-from pedigreeview.network.relatives import Relatives, UnknownPlantFault, own_ancestor
+from pedigreeview.network.relatives import Relatives, UnknownPlantFault
 from pedigreeview.network.rows import CompiledRows, RowOfPlant, compile_rows, cross_ploidy, ploidies
 from pedigreeview.network.statistics import Statistics
 from pedigreeview.network.sweeps import IntArray
@@ -179,8 +179,12 @@ class PedigreeNetwork(Statistics, Relatives):
 
     def problems(self) -> list[Problem]:
         """All that looks wrong: loops first, then what the records alone show, then ploidy."""
-        looped = [own_ancestor(cycle) for cycle in self._loops]
-        return [*looped, *check_records(self.book), *self._compiled[3], *self._cross_ploidy()]
+        return [
+            *self.loop_problems(),
+            *check_records(self.book),
+            *self._compiled[3],
+            *self._cross_ploidy(),
+        ]
 
     def _cross_ploidy(self) -> list[Problem]:
         """Crosses without progeny whose parents differ in ploidy, or have an odd one."""

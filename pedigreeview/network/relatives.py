@@ -330,6 +330,10 @@ class Relatives:
         """Impossible loops: each a cycle of plants that are their own ancestors."""
         return list(self._loops)
 
+    def loop_problems(self) -> list[Problem]:
+        """The problem of each impossible loop."""
+        return [own_ancestor(cycle) for cycle in self._loops]
+
 
 def own_ancestor(cycle: tuple[str, ...]) -> Problem:
     """The problem of one impossible loop."""

@@ -113,12 +113,11 @@ def _withheld(net: PedigreeNetwork, fault: Fault, problems: Sequence[Problem]) -
     problems : those of the book that are known; a loop is found without them
     """
     from pedigreeview.network import WithheldFault
-    from pedigreeview.network.relatives import own_ancestor
 
     code = fault.where.plant
     if isinstance(fault, WithheldFault) and code:
         if fault.kind == "own_ancestor":
-            problems = [own_ancestor(loop) for loop in net.loops()]
+            problems = net.loop_problems()
         behind = {code, *net.ancestors(code)}
         for problem in problems:
             plants = problem.plants

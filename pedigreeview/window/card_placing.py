@@ -11,7 +11,6 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-import numpy as np
 from PySide6.QtCore import QPointF, QRectF, QSizeF
 
 from pedigreeview.drawing.lighting import Lit, light
@@ -66,17 +65,21 @@ class _Boxes:
     """Many rectangles that are asked at once how many of them another one touches."""
 
     rects: Sequence[QRectF]
-    edges: np.ndarray = field(init=False)
+    edges: list[tuple[float, float, float, float]] = field(init=False)
 
     def __post_init__(self) -> None:
-        rows = [(r.left(), r.top(), r.right(), r.bottom()) for r in self.rects]
-        self.edges = np.array(rows, dtype=float).reshape(-1, 4)
+        self.edges = [(r.left(), r.top(), r.right(), r.bottom()) for r in self.rects]
 
     def touched(self, rect: QRectF) -> int:
-        left, top, right, bottom = self.edges.T
-        hit = (left < rect.right()) & (right > rect.left())
-        hit &= (top < rect.bottom()) & (bottom > rect.top())
-        return int(np.count_nonzero(hit))
+        x0, y0, x1, y1 = rect.left(), rect.top(), rect.right(), rect.bottom()
+        return sum(
+            left < x1 and right > x0 and top < y1 and bottom > y0
+            for left, top, right, bottom in self.edges
+        )
+
+
+def _evenly(first: float, last: float) -> list[float]:
+    return [first + (last - first) * step / (_WAYS - 1) for step in range(_WAYS)]
 
 
 def spot_at(lying: Ground, rect: QRectF) -> Spot:
@@ -122,8 +125,8 @@ def _corners(
     if was is not None:
         lefts.append(was.x())
         tops.append(was.y())
-    lefts += list(np.linspace(around.left(), right, _WAYS))
-    tops += list(np.linspace(around.top(), bottom, _WAYS))
+    lefts += _evenly(around.left(), right)
+    tops += _evenly(around.top(), bottom)
     for left in {min(max(round(x), round(around.left())), round(right)) for x in lefts}:
         for top in {min(max(round(y), round(around.top())), round(bottom)) for y in tops}:
             yield QPointF(left, top)

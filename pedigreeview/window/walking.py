@@ -7,8 +7,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication
-
 if TYPE_CHECKING:
     from pedigreeview.drawing.blocks import Block
     from pedigreeview.network import PedigreeNetwork
@@ -17,6 +15,9 @@ __all__ = ["first_focus", "fold_keys", "no_step_words", "step_from"]
 
 
 def _tr(text: str) -> str:
+    # The command line asks for a focus too, where there may be no Qt to load.
+    from PySide6.QtCore import QCoreApplication
+
     return QCoreApplication.translate("Walking", text)
 
 
