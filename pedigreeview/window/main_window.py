@@ -464,6 +464,7 @@ class MainWindow(QMainWindow):
             self.opened.title,
             self.pedigree.orientation,
             self,
+            lit_paths=self.pedigree.canvas.lit_paths(),
         )
         dialog.saved.connect(self._was_saved)
         self._show_dialog(dialog)
