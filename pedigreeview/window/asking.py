@@ -14,6 +14,7 @@ from pedigreeview.window.answers import (
     ask_plant,
     ask_progeny_why,
 )
+from pedigreeview.window.chances import Chances, ask_chances
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.pair_slip import PairSlip
 
@@ -42,6 +43,11 @@ class Asking:
         """F and founder shares of a plant."""
         net, problems = self._net, self._problems
         self._errands.ask("plant", lambda: ask_plant(net, code, problems), come)
+
+    def chances(self, code: str, come: Callable[[Chances], None]) -> None:
+        """What plants raised like this one are like."""
+        net, tick = self._net, self._errands.tick
+        self._errands.ask("chances", lambda: ask_chances(net, code, tick), come)
 
     def why(self, code: str, come: Callable[[Explanation], None]) -> None:
         """Why F of a plant is what it is."""
@@ -74,5 +80,5 @@ class Asking:
     def drop(self) -> None:
         """Await nothing of this book any longer."""
         self.drop_pair()
-        for kind in ("plant", "why"):
+        for kind in ("plant", "why", "chances"):
             self._errands.drop(kind)

@@ -9,13 +9,14 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Literal
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, QSizeF, Qt, Signal
+from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, QSizeF, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from pedigreeview.window.answers import PlantAnswer, percent
 from pedigreeview.window.card_head import CardHead
 from pedigreeview.window.card_placing import Ground, spot_at, spot_for
+from pedigreeview.window.chances import Chances
 from pedigreeview.window.figure import Figure, WithheldNotice
 from pedigreeview.window.labels import (
     LinkLabel,
@@ -62,6 +63,8 @@ class Card(QWidget):
     """The plant whose F is to be explained."""
     lit = Signal(object)
     """Paths to light up in the picture; an empty list: none that the card asks for."""
+    grew = Signal()
+    """More has come to stand on it; it wants to be laid anew."""
     closed = Signal()
     laid_wanted = Signal()
     """It was opened or folded, or holds more than before: it wants another spot."""
@@ -212,6 +215,18 @@ class Card(QWidget):
             before = figure.button
             if figure.key in self._unfolded:
                 figure.unfold()
+
+    def show_chances(self, told: Chances) -> None:
+        """Put in what plants raised like this one are like when the answer has come."""
+        if told.code != self.code or self._numbers is None or "founder shares" not in self.figures:
+            return
+        for name, lines in (("spread", told.spread), ("fixing", (told.fixing,))):
+            for line in filter(None, lines):
+                label = sentence(line, "soft")
+                label.setObjectName(name)
+                self._numbers.addWidget(label)
+        # New parts are measured with the next events.
+        QTimer.singleShot(0, self, self.grew.emit)
 
     def show_why(self, net: PedigreeNetwork, told: Explanation) -> None:
         """Put in why F is what it is when the answer has come."""

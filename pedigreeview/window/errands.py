@@ -39,6 +39,7 @@ _LANES = {
     "paths": "paths",
     "progeny_why": "paths",
     "why": "paths",
+    "chances": "paths",
     "whole": "draw",
     "preview": "draw",
     "save": "draw",

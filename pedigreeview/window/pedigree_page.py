@@ -125,6 +125,7 @@ class PedigreePage(QWidget):
         self.card.checks_wanted.connect(self.checks_wanted)
         self.slip.checks_wanted.connect(self.checks_wanted)
         self.key.closed.connect(lambda: self.key_button.setChecked(False))
+        self.card.grew.connect(self._lay_card)
         self.card.closed.connect(self.canvas.setFocus)
         self.card.closed.connect(self._forget_why)
         self.card.why_wanted.connect(self._ask_why)
@@ -516,8 +517,8 @@ class PedigreePage(QWidget):
         shown = self._shown
         if shown is not None:
             self.card.show_numbers(shown.net, answer)
-            # New parts of the card are measured with the next events.
-            QTimer.singleShot(0, self, self._lay_card)
+            shown.asking.chances(answer.code, self.card.show_chances)
+            QTimer.singleShot(0, self, self._lay_card)  # its new parts are measured by then
 
     def _come_to_rest(self) -> None:
         self._lay_card()

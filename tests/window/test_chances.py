@@ -1,0 +1,45 @@
+"""The card says how far shares spread and how far it is to a fixed line."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtWidgets import QLabel
+
+from pedigreeview.exchange import read_book
+from pedigreeview.network import PedigreeNetwork
+from pedigreeview.places import demo
+from pedigreeview.window.chances import ask_chances
+from pedigreeview.window.main_window import MainWindow
+
+
+def _lines(window: MainWindow, name: str) -> list[str]:
+    return [label.text() for label in window.pedigree.card.findChildren(QLabel, name)]
+
+
+def test_the_card_of_an_f2_plant(peas: MainWindow, settle: Callable[[], None]) -> None:
+    peas.show_plant("23-07")
+    settle()
+    spread = _lines(peas, "spread")
+    assert len(spread) == 2
+    assert all("most plants raised like this one lie between" in line for line in spread)
+    assert _lines(peas, "fixing") == [
+        "50% of its gene pairs can still segregate in its selfed seed; "
+        "6 more selfings bring F to 0.99."
+    ]
+
+
+def test_a_pure_variety_has_nothing_to_say(peas: MainWindow, settle: Callable[[], None]) -> None:
+    peas.show_plant("TP")
+    settle()
+    assert _lines(peas, "spread") == _lines(peas, "fixing") == []
+
+
+def test_withheld_plants_and_first_generations() -> None:
+    net = PedigreeNetwork.from_records(read_book(demo("a_leaf_for_hollin_plate")))
+    withheld = next(iter(net.withheld))
+    assert ask_chances(net, withheld).spread == ()
+    # An F1 of two pure lines is the same plant every time: no spread, but everything segregates.
+    told = ask_chances(net, "17-01-1")
+    assert told.spread == ()
+    assert told.fixing.startswith("100% of its gene pairs")
