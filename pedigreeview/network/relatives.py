@@ -207,48 +207,63 @@ class Relatives:
 
     @cached_property
     def graph(self) -> nx.MultiDiGraph:
-        """Plants and crosses as a graph.
+        """Plants and crosses of the whole book as a graph; see `graph_of`."""
+        graph = self.graph_of(self.codes)
+        for code in self.book.crosses:
+            if ("cross", code) not in graph:
+                self._add_cross(graph, code, {})
+        return graph
 
-        Nodes are ('plant', code) and ('cross', code).  Edges run from parent to progeny: plant to
-        cross with role 'seed' or 'pollen' (and the odds of an uncertain pollen parent), cross to
-        plant with role 'progeny', and plant to plant with the word of how it was raised.  A selfing
-        has two edges from its one parent.  A plant whose own finding overrides its cross has its
-        pollen parents marked on the plant's own edges, role 'finding'.
+    def graph_of(self, codes: Iterable[str]) -> nx.MultiDiGraph:
+        """Some plants and the crosses among them as a graph, made without the rest of the book.
+
+        Nodes are ('plant', code) and ('cross', code): the asked plants, the crosses that they were
+        raised from and those made among them.  Edges run from parent to progeny: plant to cross
+        with role 'seed' or 'pollen' (and the odds of an uncertain pollen parent), cross to plant
+        with role 'progeny', and plant to plant with the word of how it was raised.  A selfing has
+        two edges from its one parent.  A plant whose own finding overrides its cross has its pollen
+        parents marked on the plant's own edges, role 'finding'.
         """
         graph = nx.MultiDiGraph()
-        for code, plant in self.book.plants.items():
+        asked = dict.fromkeys(map(self._known, codes))
+        for code in asked:
+            plant = self.book.plants[code]
             kind = self.book.kind(plant)
             graph.add_node(("plant", code), what="plant", code=code, name=plant.name, kind=kind)
         as_seed, as_pollen = self._crosses_by_parent
-        odds = {(item.cross, item.candidate): item.odds for item in self.book.pollen_candidates}
-        for code, cross in self.book.crosses.items():
-            graph.add_node(("cross", code), what="cross", code=code, intended=cross.intended)
-        for parent, crosses in as_seed.items():
-            for code in crosses:
-                grade = self.book.crosses[code].seed_doubt
-                graph.add_edge(("plant", parent), ("cross", code), role="seed", grade=grade)
-        for parent, crosses in as_pollen.items():
-            for code in crosses:
-                cross = self.book.crosses[code]
-                share = odds.get((code, parent))
-                if share is None and parent == cross.seed_parent:
-                    share = odds.get((code, "self"))
-                graph.add_edge(
-                    ("plant", parent),
-                    ("cross", code),
-                    role="pollen",
-                    odds=1.0 if share is None else share,
-                    grade=cross.pollen_doubt,
-                )
-        for code, origin in self._parents.items():
+        crosses = {self._parents[code].cross: None for code in asked if self._parents[code].cross}
+        for made in (as_seed, as_pollen):
+            crosses.update((c, None) for code in asked for c in made.get(code, ()))
+        for code in crosses:
+            self._add_cross(graph, code, asked)
+        for code in asked:
+            origin = self._parents[code]
             if origin.cross:
                 graph.add_edge(("cross", origin.cross), ("plant", code), role="progeny")
-            if origin.source:
+            if origin.source in asked:
                 graph.add_edge(("plant", origin.source), ("plant", code), role=origin.raised)
             if origin.finding:
                 for parent, share in origin.pollen:
-                    graph.add_edge(("plant", parent), ("plant", code), role="finding", odds=share)
+                    if parent in asked:
+                        ends = ("plant", parent), ("plant", code)
+                        graph.add_edge(*ends, role="finding", odds=share)
         return graph
+
+    def _add_cross(self, graph: nx.MultiDiGraph, code: str, asked: dict[str, None]) -> None:
+        """Add a cross with the edges from those of its parents that are asked for."""
+        cross = self.book.crosses[code]
+        node = ("cross", code)
+        graph.add_node(node, what="cross", code=code, intended=cross.intended)
+        if cross.seed_parent in asked:
+            graph.add_edge(("plant", cross.seed_parent), node, role="seed", grade=cross.seed_doubt)
+        held = self._candidates.get(code, [])
+        odds = {cross.seed_parent if c.candidate == "self" else c.candidate: c.odds for c in held}
+        if not held and (cross.pollen_parent or is_selfing(cross)):
+            odds = {cross.pollen_parent or cross.seed_parent: 1.0}
+        for parent, share in odds.items():
+            if parent in asked:
+                grade = cross.pollen_doubt
+                graph.add_edge(("plant", parent), node, role="pollen", odds=share, grade=grade)
 
     # Generations, cytoplasm, pairs, loops -------------------------------------------------------
 

@@ -38,13 +38,13 @@ def _compare(book: Book) -> None:
     assert all(np.isnan(net.coancestry_with(codes[0])[net.codes.index(code)]) for code in low)
 
 
-@settings(max_examples=150)
+@settings(max_examples=1400)
 @given(books())
 def test_diploid_coefficients_equal_the_exact_tabular_method(book: Book) -> None:
     _compare(book)
 
 
-@settings(max_examples=75)
+@settings(max_examples=700)
 @given(books(ploidies=(4, 6)))
 def test_polysomic_coefficients_equal_the_exact_tabular_method(book: Book) -> None:
     _compare(book)

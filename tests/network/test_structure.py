@@ -442,3 +442,25 @@ def test_ploidy_is_the_plant_s_own_else_the_crop_s_else_the_book_s() -> None:
     assert net.base()["ploidy"] == 4
     without = PedigreeNetwork.from_records(Book(plants={"a": Plant("a")}))
     assert without.base()["ploidy"] == 2
+
+
+def test_a_part_of_the_graph_is_made_by_itself_and_says_the_same() -> None:
+    book = _book(("x", "A", "B"), ("x2", "x", "x"), ("far", "C", "D"))
+    book.add(Plant("piece", raised="cutting_of", source="x"))
+    book.add(Cross("maybe", "A", ""))
+    book.add(PollenCandidate("maybe", "self", 0.25))
+    net = PedigreeNetwork.from_records(book)
+    part = net.graph_of(["A", "x", "x2", "piece"])
+    assert ("plant", "far") not in part
+    assert set(part.edges(data="role")) <= set(net.graph.edges(data="role"))
+    assert {(a[1], b[1], role) for a, b, role in part.edges(data="role")} == {
+        ("A", "A×B", "seed"),
+        ("A×B", "x", "progeny"),
+        ("x", "x×x", "seed"),
+        ("x", "x×x", "pollen"),
+        ("x×x", "x2", "progeny"),
+        ("x", "piece", "cutting_of"),
+        ("A", "maybe", "seed"),
+        ("A", "maybe", "pollen"),
+    }
+    assert net.graph.number_of_nodes() == len(book.plants) + len(book.crosses)
