@@ -40,6 +40,7 @@ _LANES = {
     "progeny_why": "paths",
     "why": "paths",
     "chances": "paths",
+    "group": "paths",
     "whole": "draw",
     "preview": "draw",
     "save": "draw",

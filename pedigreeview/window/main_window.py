@@ -28,6 +28,7 @@ from pedigreeview.window.errands import Errands
 from pedigreeview.window.faults_dialog import FaultsDialog
 from pedigreeview.window.find_field import FindField
 from pedigreeview.window.founders_question import FoundersQuestion
+from pedigreeview.window.group_panel import GroupPanel
 from pedigreeview.window.history import History, Visit
 from pedigreeview.window.labels import ElidedButton, column, heading, plain_button, sentence
 from pedigreeview.window.menus import Menus
@@ -468,6 +469,12 @@ class MainWindow(QMainWindow):
         )
         dialog.saved.connect(self._was_saved)
         self._show_dialog(dialog)
+
+    def show_group(self) -> None:
+        """Show what a group of plants holds."""
+        if self.opened is not None:
+            net, pins = self.opened.net, self.pedigree.pins
+            self._show_dialog(GroupPanel(net, pins, self.errands, self))
 
     def save_tables(self) -> None:
         """Save the book as a table or a folder of tables."""

@@ -122,6 +122,7 @@ class Menus:
             menu, "whole", w.tr("&Whole book"), page.whole_button.click, "Ctrl+Shift+W", book=True
         )
         self._add(menu, "turn", w.tr("&Sideways"), page.turn_button.click, "Ctrl+T", book=True)
+        self._add(menu, "group", w.tr("&Diversity of a group …"), w.show_group, book=True)
         menu.addSeparator()
         looks = menu.addMenu(w.tr("&Light or dark"))
         group = QActionGroup(w)
