@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QComboBox, QDialog, QHBoxLayout, QLabel, QWidget
 from pedigreeview.book.faults import Fault
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.groups import GroupNumber, ask_group, groups
-from pedigreeview.window.labels import action_button, clear, column, heading, sentence
+from pedigreeview.window.labels import action_button, clear, column, heading, scrolled, sentence
 from pedigreeview.window.style import step
 
 if TYPE_CHECKING:
@@ -48,9 +48,11 @@ class GroupPanel(QDialog):
         row.addWidget(label)
         row.addWidget(self.choose, 1)
         layout.addLayout(row)
+        inner = QWidget()
         self.numbers = column(s)
-        layout.addLayout(self.numbers)
-        layout.addStretch(1)
+        self.numbers.setContentsMargins(0, s, s, s)
+        inner.setLayout(self.numbers)
+        layout.addWidget(scrolled(inner), 1)
         layout.addWidget(sentence(net.base_sentence(), "soft"))
         foot = QHBoxLayout()
         foot.addStretch(1)
@@ -58,7 +60,7 @@ class GroupPanel(QDialog):
         done.setDefault(True)
         foot.addWidget(done)
         layout.addLayout(foot)
-        self.resize(68 * s, 72 * s)
+        self.resize(76 * s, 84 * s)
         self.choose.currentIndexChanged.connect(self._ask)
         self.finished.connect(lambda _: errands.drop("group"))
         if self._groups:
@@ -87,3 +89,4 @@ class GroupPanel(QDialog):
             part.addWidget(number)
             part.addWidget(sentence(one.words, "soft"))
             self.numbers.addLayout(part)
+        self.numbers.addStretch(1)
