@@ -41,6 +41,7 @@ _LANES = {
     "why": "paths",
     "chances": "paths",
     "group": "paths",
+    "map": "draw",
     "whole": "draw",
     "preview": "draw",
     "save": "draw",

@@ -31,6 +31,7 @@ from pedigreeview.window.founders_question import FoundersQuestion
 from pedigreeview.window.group_panel import GroupPanel
 from pedigreeview.window.history import History, Visit
 from pedigreeview.window.labels import ElidedButton, column, heading, plain_button, sentence
+from pedigreeview.window.map_page import MapPage
 from pedigreeview.window.menus import Menus
 from pedigreeview.window.opening import Opened, ReadBook, Stated, build, read
 from pedigreeview.window.pedigree_page import PedigreePage
@@ -79,6 +80,7 @@ class MainWindow(QMainWindow):
         row.setContentsMargins(0, 0, 0, 0)
         self.rail = Rail()
         self.rail.add("pedigree", self.tr("Pedigree"), self.tr("The picture to click through"))
+        self.rail.add("map", self.tr("Map"), self.tr("The whole book at once"))
         self.rail.add(
             "reciprocals", self.tr("Reciprocals"), self.tr("Both directions of a cross compared")
         )
@@ -93,11 +95,13 @@ class MainWindow(QMainWindow):
         self.pages = QStackedWidget()
         self.welcome = Welcome()
         self.pedigree = PedigreePage(self.errands, self.preferences)
+        self.map = MapPage(self.errands)
         self.reciprocals = ReciprocalsPage(self.errands)
         self.checks = ChecksPage()
         self._pages: dict[str, QWidget] = {
             "": self.welcome,
             "pedigree": self.pedigree,
+            "map": self.map,
             "reciprocals": self.reciprocals,
             "checks": self.checks,
         }
@@ -166,6 +170,9 @@ class MainWindow(QMainWindow):
         self.pedigree.visited.connect(self._visited)
         self.pedigree.said.connect(self.said.setText)
         self.pedigree.checks_wanted.connect(lambda: self.show_page("checks"))
+        self.map.plant_wanted.connect(self.show_plant)
+        self.map.tints_changed.connect(self.pedigree.canvas.set_tints)
+        self.pedigree.visited.connect(lambda _, code: self.map.mark(code))
         self.reciprocals.plant_wanted.connect(self.show_plant)
         self.checks.plant_wanted.connect(self.show_plant)
         self.find_field.plant_wanted.connect(self.show_plant)
@@ -191,6 +198,7 @@ class MainWindow(QMainWindow):
         self._dress()
         self._scale_sides()
         self.pedigree.redraw()
+        self.map.redraw(self.preferences.text_size / 100)
         self.update()
 
     def _scale_sides(self) -> None:
@@ -282,8 +290,9 @@ class MainWindow(QMainWindow):
         self.base_line.set_full_text(net.base_sentence())
         self.foot.show()
         self.menus.set_has_book(True)
-        for page in ("pedigree", "reciprocals", "checks"):
+        for page in ("pedigree", "map", "reciprocals", "checks"):
             self.rail.tag(page).setEnabled(True)
+        self.map.show_network(net)
         self.reciprocals.show_network(net)
         self.checks.show_problems(net, opened.problems, net.book.remarks)
         grave = sum(one.severity in ("error", "warning") for one in opened.problems)
@@ -300,6 +309,7 @@ class MainWindow(QMainWindow):
         """Put the book away and show the first page."""
         self.cancel()
         self.opened = None
+        self.map.show_network(None)
         self._show_empty()
 
     def _show_empty(self) -> None:
@@ -311,7 +321,7 @@ class MainWindow(QMainWindow):
         self.foot.hide()
         self.caution.hide()
         self.menus.set_has_book(False)
-        for page in ("pedigree", "reciprocals", "checks"):
+        for page in ("pedigree", "map", "reciprocals", "checks"):
             self.rail.tag(page).setEnabled(False)
             self.rail.tag(page).set_count("")
         self.welcome.show_recent(self.preferences.recent())

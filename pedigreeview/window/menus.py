@@ -152,6 +152,7 @@ class Menus:
         for at, (page, text) in enumerate(
             (
                 ("pedigree", w.tr("&Pedigree")),
+                ("map", w.tr("&Map")),
                 ("reciprocals", w.tr("&Reciprocals")),
                 ("checks", w.tr("&Checks")),
             )

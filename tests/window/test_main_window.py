@@ -110,7 +110,7 @@ def test_back_crosses_pages(qtbot: QtBot, peas: MainWindow) -> None:
     qtbot.mouseClick(peas.rail.tag("reciprocals"), LEFT)
     assert peas.page() == "reciprocals"
     assert peas.base_line.isVisible()
-    qtbot.keyClick(peas, Qt.Key.Key_3, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClick(peas, Qt.Key.Key_4, Qt.KeyboardModifier.ControlModifier)
     assert peas.page() == "checks"
     qtbot.mouseClick(peas.back_button, LEFT)
     assert peas.page() == "reciprocals"
