@@ -220,7 +220,13 @@ class Card(QWidget):
         """Put in what plants raised like this one are like when the answer has come."""
         if told.code != self.code or self._numbers is None or "founder shares" not in self.figures:
             return
-        for name, lines in (("spread", told.spread), ("fixing", (told.fixing,))):
+        shown = (
+            ("spread", told.spread),
+            ("brought", (told.brought,)),
+            ("depth", (told.depth,)),
+            ("fixing", (told.fixing,)),
+        )
+        for name, lines in shown:
             for line in filter(None, lines):
                 label = sentence(line, "soft")
                 label.setObjectName(name)

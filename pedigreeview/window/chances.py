@@ -1,4 +1,4 @@
-"""What plants raised like one plant are like: how far shares spread, how far it is to a fixed line.
+"""More about one plant: how far shares spread, who brought its F, how far it is to a fixed line.
 
 Nothing is computed here: the network and the planning are asked.  Knows no widgets.
 """
@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from pedigreeview.book.faults import Fault
+from pedigreeview.network.text import decimal_text
 from pedigreeview.window.words import named
 
 if TYPE_CHECKING:
@@ -20,15 +21,24 @@ __all__ = ["Chances", "ask_chances"]
 _FIXED = 0.99
 _MOST_ANCESTORS = 1_500
 _MOST_FOUNDERS = 4
+_DEEPEST = 5
 
 
 @dataclass(frozen=True, slots=True)
 class Chances:
-    """Sentences about plants raised like one plant; empty where nothing can or need be said."""
+    """Sentences about one plant and those raised like it; empty where nothing need be said.
+
+    spread : between what founder shares most plants raised like it lie
+    brought : what each founder brought of its F
+    depth : how much of its ancestry is known
+    fixing : how far it is to a fixed line
+    """
 
     code: str
-    spread: tuple[str, ...]
-    fixing: str
+    spread: tuple[str, ...] = ()
+    brought: str = ""
+    depth: str = ""
+    fixing: str = ""
 
 
 def ask_chances(
@@ -36,14 +46,21 @@ def ask_chances(
 ) -> Chances:
     """How far founder shares spread and how many selfings fix a line from this plant."""
     if code in net.withheld:
-        return Chances(code, (), "")
-    return Chances(code, _spread(net, code, tick), _fixing(net, code))
+        return Chances(code)
+    few = len(net.ancestors(code)) <= _MOST_ANCESTORS
+    return Chances(
+        code,
+        _spread(net, code, tick) if few else (),
+        _brought(net, code) if few else "",
+        _depth(net, code),
+        _fixing(net, code),
+    )
 
 
 def _spread(
     net: PedigreeNetwork, code: str, tick: Callable[[int, int], None] | None
 ) -> tuple[str, ...]:
-    if len(net.ancestors(code)) > _MOST_ANCESTORS or len(net.founder_shares(code)) < 2:
+    if len(net.founder_shares(code)) < 2:
         return ()
     try:
         ranges = net.share_ranges(code, tick=tick)
@@ -56,6 +73,28 @@ def _spread(
         for one in ranges[:_MOST_FOUNDERS]
         if one.high - one.low > 0.005
     )
+
+
+def _brought(net: PedigreeNetwork, code: str) -> str:
+    if net.inbreeding(code) == 0 or net.parents(code).raised == "founder":
+        return ""
+    found = net.partial_inbreeding(code)
+    parts = [f"{named(net.book, who)} {decimal_text(part)}" for who, part in found.founders]
+    parts += [f"{who}, taken as fixed, {decimal_text(part)}" for who, part in found.taken_as_fixed]
+    if found.unknown > 1e-12:
+        parts.append(f"unknown parents {decimal_text(found.unknown)}")
+    more = len(parts) - _MOST_FOUNDERS
+    shown = [*parts[:_MOST_FOUNDERS], *([f"{more} more"] if more > 0 else [])]
+    return f"What each brought of its F: {', '.join(shown)}."
+
+
+def _depth(net: PedigreeNetwork, code: str) -> str:
+    if net.parents(code).raised == "founder":
+        return ""
+    generations = net.generation(code) or 1
+    known = decimal_text(net.generation_equivalents(code))
+    index = decimal_text(net.completeness(code, max(1, min(generations, _DEEPEST))))
+    return f"Complete generations known: {known}; completeness {index}, where 1 is complete."
 
 
 def _fixing(net: PedigreeNetwork, code: str) -> str:

@@ -7,12 +7,11 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QImage, QPixmap, QResizeEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QDialog,
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
@@ -29,6 +28,7 @@ from pedigreeview.reports.chart import file_stem
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
 from pedigreeview.window.style import step
+from pedigreeview.window.writing_dialog import WritingDialog
 
 if TYPE_CHECKING:
     from pedigreeview.drawing.placing import Placed
@@ -72,10 +72,8 @@ class _Preview(QLabel):
         )
 
 
-class SavePicture(QDialog):
+class SavePicture(WritingDialog):
     """The dialog; `saved` brings the file that was written."""
-
-    saved = Signal(object)
 
     def __init__(
         self,
@@ -346,14 +344,6 @@ class SavePicture(QDialog):
             return path
 
         self._errands.ask("save", work, self._done, self._failed)
-
-    def _done(self, path: Path) -> None:
-        self.saved.emit(path)
-        self.accept()
-
-    def _failed(self, fault: Fault) -> None:
-        self.save_button.setEnabled(True)
-        self.message.setText(fault.sentence())
 
     def _leave(self) -> None:
         self._delay.stop()

@@ -4,28 +4,26 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QLineEdit, QRadioButton, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QRadioButton, QWidget
 
 from pedigreeview.book.book import Book
-from pedigreeview.book.faults import Fault
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import action_button, column, heading, sentence
 from pedigreeview.window.style import step
+from pedigreeview.window.writing_dialog import WritingDialog
 
 __all__ = ["SaveTables"]
 
 
-class SaveTables(QDialog):
+class SaveTables(WritingDialog):
     """The dialog; it says first what a plant table cannot carry."""
-
-    saved = Signal(object)
 
     def __init__(
         self, book: Book, errands: Errands, opened: Path, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        from pedigreeview.exchange import plant_table
+        from pedigreeview.exchange import data_package, plant_table
 
         self.setWindowTitle(self.tr("Save as tables"))
         self._book, self._errands, self._opened = book, errands, opened
@@ -37,13 +35,8 @@ class SaveTables(QDialog):
         self.table = QRadioButton(self.tr("One table, a row for each plant, for a spreadsheet"))
         layout.addWidget(self.folder)
         layout.addWidget(self.table)
-        lost = plant_table.lost(book)
-        self.lost = sentence(
-            self.tr("A table carries all of this book.")
-            if not lost
-            else "\n".join([self.tr("The table cannot carry:"), *lost]),
-            "text" if lost else "soft",
-        )
+        self._lost = {True: data_package.lost(book), False: plant_table.lost(book)}
+        self.lost = sentence("")
         layout.addWidget(self.lost)
         row = QHBoxLayout()
         row.setSpacing(s)
@@ -69,7 +62,11 @@ class SaveTables(QDialog):
 
     def _kind_changed(self) -> None:
         folder = self.folder.isChecked()
-        self.lost.setVisible(not folder)
+        lost = self._lost[folder]
+        said = self.tr("The folder cannot carry:") if folder else self.tr("The table cannot carry:")
+        whole = "" if folder else self.tr("A table carries all of this book.")
+        self.lost.setText("\n".join([said, *lost]) if lost else whole)
+        self.lost.setVisible(bool(self.lost.text()))
         self._fit()
         stem = self._opened.parent / f"{self._opened.stem}-copy"
         self.file.setText(str(stem if folder else Path(f"{stem}.csv")))
@@ -106,14 +103,6 @@ class SaveTables(QDialog):
             return path
 
         self._errands.ask("save", work, self._done, self._failed)
-
-    def _done(self, path: Path) -> None:
-        self.saved.emit(path)
-        self.accept()
-
-    def _failed(self, fault: Fault) -> None:
-        self.save_button.setEnabled(True)
-        self.message.setText(fault.sentence())
 
     def _leave(self) -> None:
         self._errands.drop("save")

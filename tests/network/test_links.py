@@ -9,7 +9,7 @@ from hypothesis import given
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import Cross, Plant
 from pedigreeview.exchange import plant_table
-from pedigreeview.network import PedigreeNetwork, kernels
+from pedigreeview.network import PedigreeNetwork
 from pedigreeview.network.links import links_of
 from pedigreeview.network.plant_values import (
     founder_share_of_all,
@@ -148,7 +148,6 @@ def test_a_table_kept_as_columns_has_the_same_links(monkeypatch: pytest.MonkeyPa
     assert ways[0] == ways[1]
 
 
-@pytest.mark.skipif(not kernels.available(), reason="numba is not installed")
 def test_the_compiled_count_is_that_of_the_plain_road() -> None:
     from pedigreeview.network.link_kernels import descendants_of_founders
 

@@ -23,6 +23,13 @@ def test_the_card_of_an_f2_plant(peas: MainWindow, settle: Callable[[], None]) -
     spread = _lines(peas, "spread")
     assert len(spread) == 2
     assert all("most plants raised like this one lie between" in line for line in spread)
+    # Half of its gene pairs are alike by descent: as often from the one variety as from the other.
+    assert _lines(peas, "brought") == [
+        "What each brought of its F: Tarnwick Pale (TP) 0.25, Brockle Amber (BA) 0.25."
+    ]
+    assert _lines(peas, "depth") == [
+        "Complete generations known: 2; completeness 1, where 1 is complete."
+    ]
     assert _lines(peas, "fixing") == [
         "50% of its gene pairs can still segregate in its selfed seed; "
         "6 more selfings bring F to 0.99."
@@ -32,7 +39,8 @@ def test_the_card_of_an_f2_plant(peas: MainWindow, settle: Callable[[], None]) -
 def test_a_pure_variety_has_nothing_to_say(peas: MainWindow, settle: Callable[[], None]) -> None:
     peas.show_plant("TP")
     settle()
-    assert _lines(peas, "spread") == _lines(peas, "fixing") == []
+    for name in ("spread", "brought", "depth", "fixing"):
+        assert _lines(peas, name) == []
 
 
 def test_withheld_plants_and_first_generations() -> None:
