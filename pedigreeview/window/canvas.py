@@ -254,12 +254,28 @@ class PedigreeCanvas(CanvasPlaces):
                     clip=clip,
                 )
                 painter.restore()
+            else:
+                self._invite(painter)
             if self.hasFocus():
                 painter.setPen(pen(self._theme["select"], 2.0))
                 painter.setBrush(Qt.BrushStyle.NoBrush)
                 painter.drawRect(area.adjusted(1, 1, -1, -1))
         finally:
             painter.end()
+
+    def _invite(self, painter: QPainter) -> None:
+        """What an empty book says in place of a picture."""
+        words = self.tr(
+            "No plant is recorded in this book yet.\n\nGive each plant a row: its code, its seed "
+            "parent and its pollen parent.\nLeave both parents blank for what came from elsewhere, "
+            "and open the file again."
+        )
+        held = painter.font()
+        held.setPointSizeF(held.pointSizeF() * 1.25)
+        painter.setFont(held)
+        painter.setPen(colour(self._theme["ink_soft"]))
+        room = self.viewport().rect().adjusted(40, 40, -40, -40)
+        painter.drawText(room, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, words)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -57,6 +57,13 @@ def mouse() -> Rows:
                 "it lit."
             ),
         ),
+        (
+            _tr("On the map"),
+            _tr(
+                "click marks a plant and lights its relatives, double click opens it; the wheel "
+                "zooms, with Ctrl across only, with Shift down only; Esc clears the mark."
+            ),
+        ),
         (_tr("Key"), _tr("lays the signs that occur in the picture over a corner of it")),
     ]
 

@@ -61,7 +61,7 @@ class _Shown:
 
 
 class PedigreePage(QWidget):
-    """The picture and everything that lies on and beside it."""
+    """The picture and everything on and beside it."""
 
     visited = Signal(str, str)
     """Focus ('' for the whole book) and the plant whose card lies open."""
@@ -221,8 +221,8 @@ class PedigreePage(QWidget):
         self._show_pins()
         self.canvas.set_pins(())
         code = focus if focus in net.book.plants else first_focus(net)
-        if code:
-            self.focus_on(code)
+        self.canvas.show_placed(None)
+        self.focus_on(code)
 
     @property
     def orientation(self) -> Literal["down", "right"]:

@@ -466,3 +466,23 @@ def test_large_text_keeps_the_first_focus_in_sight(
     shown = canvas.rect_of(window.pedigree.focus)
     window.set_text_size(100)
     assert canvas.viewport().rect().contains(shown.center())
+
+
+def test_an_empty_book_says_what_to_do_and_shows_no_former_picture(
+    qtbot: QtBot, peas: MainWindow, settle: Settle, tmp_path: Path
+) -> None:
+    table = tmp_path / "empty.csv"
+    table.write_text("plant,seed_parent,pollen_parent\n", encoding="utf-8")
+    peas.open_path(table)
+    settle()
+    canvas = peas.pedigree.canvas
+    assert canvas.placed is None
+    assert canvas.visible_codes() == []
+    ground = canvas.grab().toImage()
+    colours = {
+        ground.pixel(x, y)
+        for x in range(200, ground.width() - 200, 3)
+        for y in range(ground.height() // 2 - 60, ground.height() // 2 + 60, 3)
+    }
+    assert len(colours) > 3, "nothing is written on the empty ground"
+    assert not peas.pedigree.card.isVisible()
