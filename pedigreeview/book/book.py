@@ -38,6 +38,8 @@ from pedigreeview.book.records import (
 
 if TYPE_CHECKING:
     from pedigreeview.book.columns import PlantColumns
+    from pedigreeview.book.row_ids import RowIds
+    from pedigreeview.book.row_images import StoredFile
 
 __all__ = ["Book", "BookSettings"]
 
@@ -98,6 +100,11 @@ class Book:
     """What the reader did that the person should know, one sentence each ('kept as notes ...')."""
     columns: PlantColumns | None = field(default=None, repr=False, compare=False)
     """The columns of a large table, from which its records are made (`book.columns.columns_of`)."""
+    files: dict[str, StoredFile] = field(default_factory=dict, repr=False, compare=False)
+    """Photos and other files that the book's own file holds, by their path in a folder
+    ('photos/a.jpg'); `BookFile.file` gives their bytes.  Empty for a table or a folder."""
+    row_ids: RowIds | None = field(default=None, repr=False, compare=False)
+    """The row ids that the store keeps; None where nothing was written in the book yet."""
 
     def table(self, name: str) -> list[Record]:
         """All records of one table, in file order."""

@@ -12,7 +12,14 @@ from collections.abc import Iterable, Iterator
 from pedigreeview.book.book import Book
 from pedigreeview.book.counts import count_problems
 from pedigreeview.book.date_order import bad_date_order, used_after_life
+from pedigreeview.book.label_checks import near_duplicate_key, near_duplicate_name, tag_used_twice
 from pedigreeview.book.look_alikes import near_duplicate_code, unknown_written_as_code
+from pedigreeview.book.parent_checks import (
+    genotype,
+    not_in_flower,
+    same_plant_twice,
+    used_after_culling,
+)
 from pedigreeview.book.problems import Problem
 from pedigreeview.book.records import SELF, Cross, Plant
 
@@ -25,13 +32,20 @@ KINDS: dict[str, str] = {
     "fixation_too_low": "A line states a fixation that is lower than its parents allow.",
     "bad_date_order": "Something is dated before what must have come first.",
     "near_duplicate_code": "Two codes differ only by case, blanks, dashes or look-alike signs.",
+    "near_duplicate_key": "Two crosses, packets or other records have codes that read as one.",
+    "near_duplicate_name": "Two plants have names that differ only by case, blanks or dashes.",
     "unknown_written_as_code": "A word for 'not known' stands where a parent's code should.",
     "crop_differs": "The parents of a cross are of different crops.",
     "used_after_life": "An annual plant is a parent in a season after its last.",
     "culled_before_use": "A planned cross has a parent that is culled or lost.",
+    "used_after_culling": "A cross was made with a plant after it was culled or lost.",
+    "not_in_flower": "A cross was made when its seed parent was not in flower.",
+    "same_plant_twice": "Both parents of a cross are one plant, or cuttings of one.",
+    "tag_used_twice": "One flower tag stands on pollinations of different crosses in one year.",
     "more_fruits_than_flowers": "More fruits were set or harvested than flowers were pollinated.",
     "more_up_than_sown": "More seedlings came up than were sown, or more were kept than came up.",
     "more_left_than_seeds": "A packet has more seeds left than it held.",
+    "more_sown_than_held": "More seeds were sown from a packet than it held.",
     "pollen_of_other_plant": "A pollination used pollen of a plant that is no parent of its cross.",
     "unknown_pollen_of_selfer": "Open-pollinated seed of a crop without an outcrossing rate.",
     "unlinked_plant": "A plant without parents is not the parent of any other.",
@@ -41,17 +55,24 @@ KINDS: dict[str, str] = {
 
 def acceptance_keys(problem: Problem) -> str:
     """What stands under `keys` of an accepted check for this problem."""
-    return "; ".join(problem.plants)
+    return "; ".join(dict.fromkeys([*problem.plants, *(key for _, key in problem.about)]))
+
+
+def _keys(text: str) -> frozenset[str]:
+    return frozenset(part.strip() for part in text.split(";") if part.strip())
 
 
 def without_accepted(book: Book, problems: Iterable[Problem]) -> list[Problem]:
-    """The problems that the person has not accepted; the order of the keys does not matter."""
-    accepted = {
-        (check.kind, frozenset(part.strip() for part in check.keys.split(";") if part.strip()))
-        for check in book.accepted_checks
-    }
+    """The problems that the person has not accepted; the order of the keys does not matter.
+
+    Keys that name the plants alone accept everything of that kind about exactly these plants.
+    """
+    accepted = {(check.kind, _keys(check.keys)) for check in book.accepted_checks}
     return [
-        problem for problem in problems if (problem.kind, frozenset(problem.plants)) not in accepted
+        problem
+        for problem in problems
+        if (problem.kind, _keys(acceptance_keys(problem))) not in accepted
+        and (not problem.plants or (problem.kind, frozenset(problem.plants)) not in accepted)
     ]
 
 
@@ -60,10 +81,16 @@ def check_records(book: Book) -> list[Problem]:
     found = [
         *bad_date_order(book),
         *near_duplicate_code(book),
+        *near_duplicate_key(book),
+        *near_duplicate_name(book),
         *unknown_written_as_code(book),
         *_crop_differs(book),
         *used_after_life(book),
         *_culled_before_use(book),
+        *used_after_culling(book),
+        *not_in_flower(book),
+        *same_plant_twice(book),
+        *tag_used_twice(book),
         *count_problems(book),
         *_pollen_of_other_plant(book),
         *_unknown_pollen_of_selfer(book),
@@ -93,6 +120,7 @@ def _crop_differs(book: Book) -> Iterator[Problem]:
                     f"{pollen.plant} ({book.crop(pollen)}), which are different crops.",
                     "Correct the crop of one of them or the parents of the cross; accept it if "
                     "the crops do cross.",
+                    (("crosses", cross.cross),),
                 )
 
 
@@ -120,6 +148,7 @@ def _culled_before_use(book: Book) -> Iterator[Problem]:
                 (code,),
                 f"The cross {cross.cross} is planned with {code}, which is {plant.status}.",
                 "Choose another parent, skip the cross, or correct the status.",
+                (("crosses", cross.cross),),
             )
 
 
@@ -133,7 +162,7 @@ def _pollen_of_other_plant(book: Book) -> Iterator[Problem]:
         named = {cross.pollen_parent, *(c.candidate for c in candidates.get(cross.cross, ()))}
         if SELF in named:
             named.add(cross.seed_parent)
-        parents = {_genotype(book, code) for code in named if code in book.plants}
+        parents = {genotype(book, code) for code in named if code in book.plants}
         given = [code.strip() for code in lot.plant.split(";") if code.strip()]
         if not parents or any(_same_or_of(book, code, parents) for code in given):
             continue
@@ -144,26 +173,16 @@ def _pollen_of_other_plant(book: Book) -> Iterator[Problem]:
             f"The pollination {pollination.pollination} of the cross {cross.cross} used the pollen "
             f"lot {lot.pollen_lot} of {', '.join(given)}, not of a pollen parent of the cross.",
             "Correct the pollen lot or the pollen parent of the cross.",
+            (("pollinations", pollination.pollination), ("crosses", cross.cross)),
         )
 
 
 def _same_or_of(book: Book, code: str, parents: set[str]) -> bool:
     """Whether a plant has the genotype of a parent, or was grown from the pool that is one."""
     plant = book.plants.get(code)
-    if _genotype(book, code) in parents or plant is None:
+    if genotype(book, code) in parents or plant is None:
         return True
     return plant.source in parents
-
-
-def _genotype(book: Book, code: str) -> str:
-    """The plant that a chain of cuttings began with."""
-    seen = {code}
-    plant = book.plants.get(code)
-    while plant is not None and plant.raised == "cutting_of" and plant.source not in seen:
-        code = plant.source
-        seen.add(code)
-        plant = book.plants.get(code)
-    return code
 
 
 def _unknown_pollen_of_selfer(book: Book) -> Iterator[Problem]:

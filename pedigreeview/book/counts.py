@@ -27,19 +27,40 @@ def count_problems(book: Book) -> Iterator[Problem]:
                     "error",
                     plants,
                     f"The sowing {sowing.sowing} has {less} {words_less} but {more} {words_more}.",
+                    ("sowings", sowing.sowing),
                 )
+    sown: dict[str, int] = {}
+    for sowing in book.sowings.values():
+        sown[sowing.packet] = sown.get(sowing.packet, 0) + (sowing.seeds or 0)
     for packet in book.packets.values():
+        if packet.seeds is not None and sown.get(packet.packet, 0) > packet.seeds:
+            yield _problem(
+                "more_sown_than_held",
+                "warning",
+                (packet.borne_on,) if packet.borne_on else (),
+                f"The packet {packet.packet} held {packet.seeds} seeds but "
+                f"{sown[packet.packet]} were sown from it.",
+                ("packets", packet.packet),
+            )
         if packet.seeds is not None and packet.left is not None and packet.left > packet.seeds:
             yield _problem(
                 "more_left_than_seeds",
                 "error",
                 (packet.borne_on,) if packet.borne_on else (),
                 f"The packet {packet.packet} held {packet.seeds} seeds but has {packet.left} left.",
+                ("packets", packet.packet),
             )
 
 
-def _problem(kind: str, severity: Severity, plants: tuple[str, ...], message: str) -> Problem:
-    return Problem(kind, severity, plants, message, "Correct the count that is wrong.")
+def _problem(
+    kind: str,
+    severity: Severity,
+    plants: tuple[str, ...],
+    message: str,
+    about: tuple[str, str] | None = None,
+) -> Problem:
+    tied = (about,) if about is not None else ()
+    return Problem(kind, severity, plants, message, "Correct the count that is wrong.", tied)
 
 
 def _of_cross(book: Book, code: str) -> tuple[str, ...]:
@@ -63,6 +84,7 @@ def _fruits(book: Book) -> Iterator[Problem]:
                     _of_cross(book, pollination.cross),
                     f"The pollination {pollination.pollination} of the cross {pollination.cross} "
                     f"has {count} fruits {words} of {pollination.flowers} flowers.",
+                    ("pollinations", pollination.pollination),
                 )
 
 
@@ -83,4 +105,5 @@ def _harvested(book: Book) -> Iterator[Problem]:
                 _of_cross(book, cross),
                 f"The cross {cross} has {fruits[cross]} fruits harvested of {sum(counts)} flowers "
                 "pollinated.",
+                ("crosses", cross),
             )

@@ -13,7 +13,7 @@ from typing import Any
 
 from pedigreeview.places import resource
 
-__all__ = ["Crop", "crop_named", "crops"]
+__all__ = ["Crop", "CropFact", "crop_fact", "crop_named", "crops"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,3 +63,37 @@ def crop_named(name: str) -> Crop | None:
         if wanted == crop.name.casefold() or wanted in (other.casefold() for other in crop.also):
             return crop
     return None
+
+
+@dataclass(frozen=True, slots=True)
+class CropFact:
+    """One figure of a crop: a range, a value, or both, with its source.
+
+    low, high : ends of the range; both are the value where only that is given, and `high` is None
+        where the range is open
+    """
+
+    low: float
+    high: float | None
+    source: str
+    note: str
+
+    def words(self) -> str:
+        """The figure as a person says it: '35 to 50', '42', '60 or more'."""
+        if self.high is None:
+            return f"{self.low:g} or more"
+        return f"{self.low:g}" if self.low == self.high else f"{self.low:g} to {self.high:g}"
+
+
+def crop_fact(crop: Crop | None, name: str) -> CropFact | None:
+    """A figure of a crop by its name in the file ('days_to_ripe', 'cover_off_days'), or None."""
+    entry = crop.facts.get(name) if crop is not None else None
+    if not isinstance(entry, dict):
+        return None
+    value = entry.get("value")
+    low, high = entry.get("low", value), entry.get("high", value)
+    if low is None:
+        return None
+    return CropFact(
+        float(low), None if high is None else float(high), entry["source"], entry.get("note", "")
+    )

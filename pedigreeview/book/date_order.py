@@ -17,13 +17,14 @@ _AUTUMN = 7
 north, spring in the south."""
 
 
-def _problem(plants: Iterable[str], message: str) -> Problem:
+def _problem(plants: Iterable[str], message: str, *about: tuple[str, str]) -> Problem:
     return Problem(
         "bad_date_order",
         "error",
         tuple(dict.fromkeys(code for code in plants if code)),
         message,
         "Correct the date that is wrong, or the record that it is tied to.",
+        about,
     )
 
 
@@ -63,6 +64,7 @@ def _cross_before_parent(cross: Cross, parent: Plant, worked: list[Pollination])
             return _problem(
                 (parent.plant,),
                 f"{words} {date}, before its parent {parent.plant} was sown on {parent.sown}.",
+                ("crosses", cross.cross),
             )
     return None
 
@@ -88,6 +90,7 @@ def _plants(book: Book, begun: dict[str, str], named: set[tuple[str, str]]) -> I
                 (plant.plant,),
                 f"{plant.plant} was sown on {plant.sown}, before its cross {plant.cross} was made "
                 f"on {begun[plant.cross]}.",
+                ("crosses", plant.cross),
             )
             continue
         cross = book.crosses.get(plant.cross)
@@ -126,6 +129,7 @@ def _pollinations(book: Book) -> Iterator[Problem]:
                 parents,
                 f"{what} was on {pollination.date}, before its flowers were emasculated on "
                 f"{pollination.emasculated_on}.",
+                ("pollinations", pollination.pollination),
             )
         lot = book.pollen_lots.get(pollination.pollen_lot)
         if lot is not None and surely_before(pollination.date, lot.collected):
@@ -133,6 +137,7 @@ def _pollinations(book: Book) -> Iterator[Problem]:
                 parents,
                 f"{what} was on {pollination.date}, before its pollen lot {lot.pollen_lot} was "
                 f"collected on {lot.collected}.",
+                ("pollinations", pollination.pollination),
             )
 
 
@@ -144,6 +149,7 @@ def _seed(book: Book, begun: dict[str, str]) -> Iterator[Problem]:
                 _parents(book, harvest.cross),
                 f"The harvest {harvest.harvest} of the cross {harvest.cross} was on "
                 f"{harvest.date}, before the cross was made on {first}.",
+                ("harvests", harvest.harvest),
             )
     for sowing in book.sowings.values():
         packet = book.packets.get(sowing.packet)
@@ -153,12 +159,14 @@ def _seed(book: Book, begun: dict[str, str]) -> Iterator[Problem]:
                 _parents(book, harvest_of.cross),
                 f"The sowing {sowing.sowing} was on {sowing.date}, before its seed was harvested "
                 f"on {harvest_of.date} ({harvest_of.harvest}).",
+                ("sowings", sowing.sowing),
             )
         elif surely_before(sowing.date, begun.get(sowing.sown_from, "")):
             yield _problem(
                 _parents(book, sowing.sown_from),
                 f"The sowing {sowing.sowing} was on {sowing.date}, before its cross "
                 f"{sowing.sown_from} was made on {begun[sowing.sown_from]}.",
+                ("sowings", sowing.sowing),
             )
 
 
@@ -223,6 +231,7 @@ def used_after_life(book: Book) -> Iterator[Problem]:
                         f"{cross.cross} made on {date}.",
                         "Correct a date or the parent, or record the cutting or the seed that kept "
                         "it.",
+                        (("crosses", cross.cross),),
                     )
                     break
 

@@ -10,7 +10,7 @@ from pedigreeview.book.book import Book
 from pedigreeview.book.problems import Problem
 from pedigreeview.book.records import Plant
 
-__all__ = ["near_duplicate_code", "unknown_written_as_code"]
+__all__ = ["near_duplicate_code", "sight", "unknown_written_as_code"]
 
 _DASHES = dict.fromkeys(map(ord, "\u2010\u2011\u2012\u2013\u2014\u2212_"), "-")
 _LOOK = str.maketrans("oil|", "0111")
@@ -74,6 +74,11 @@ def _seen(plain: str) -> str:
         return plain.replace("`", "'")
     seen = "".join(sign for sign in plain if unicodedata.category(sign) not in ("Cf", "Cc"))
     return _UNSEEN.sub("", seen).translate(_OTHER_SCRIPTS).translate(_QUOTES)
+
+
+def sight(code: str) -> str:
+    """What a person sees of a code, so that two with one sight would be read as one."""
+    return _seen(_plain(code))
 
 
 def _is_bare(plant: Plant) -> bool:

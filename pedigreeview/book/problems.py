@@ -19,6 +19,7 @@ class Problem:
     plants : codes it is about; for a loop the cycle in order, parents before progeny
     message : one sentence
     mend : what to do about it, one sentence
+    about : table and key of the records it is about beside plants, such as ('crosses', '24-01')
     """
 
     kind: str
@@ -26,6 +27,7 @@ class Problem:
     plants: tuple[str, ...]
     message: str
     mend: str
+    about: tuple[tuple[str, str], ...] = ()
 
     def as_json(self) -> dict[str, Any]:
         """The keys of `check --json`."""

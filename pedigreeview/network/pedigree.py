@@ -12,7 +12,7 @@ from typing import Any
 import numpy as np
 
 from pedigreeview.book.book import Book
-from pedigreeview.book.checks import check_records
+from pedigreeview.book.checks import check_records, without_accepted
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.problems import Problem
 from pedigreeview.network.arrays import FixationTooLow, FloatArray, PedigreeArrays
@@ -178,12 +178,14 @@ class PedigreeNetwork(Statistics, Relatives):
         return self._compiled[1]
 
     def problems(self) -> list[Problem]:
-        """All that looks wrong: loops first, then what the records alone show, then ploidy."""
+        """All that looks wrong: loops first, then what the records alone show, then ploidy.
+
+        What the person has called right is left out; a loop cannot be called right.
+        """
         return [
             *self.loop_problems(),
             *check_records(self.book),
-            *self._compiled[3],
-            *self._cross_ploidy(),
+            *without_accepted(self.book, [*self._compiled[3], *self._cross_ploidy()]),
         ]
 
     def _cross_ploidy(self) -> list[Problem]:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import copy
 import difflib
 from collections.abc import Callable, Iterable
 from functools import cached_property
+from typing import Self
 
 import networkx as nx
 import numpy as np
@@ -55,6 +57,18 @@ class Relatives:
             with uncollected():
                 self._parents = parents_by_plant(book)
                 self._ordered, self._tied = parents_first(self._parents)
+
+    def with_book(self, book: Book) -> Self:
+        """The same network over a book that differs in nothing but what no coefficient rests on.
+
+        Parameters
+        ----------
+        book : the book after an edit that left plants' origins, crosses, candidates, findings,
+            ploidies and settings as they were (`Change.pedigree` is False)
+        """
+        other = copy.copy(self)
+        other.book = book
+        return other
 
     @cached_property
     def _candidates(self) -> dict[str, list[PollenCandidate]]:
