@@ -18,8 +18,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
 from pedigreeview import __version__, read
+from pedigreeview.book.dates import is_date
 from pedigreeview.book.faults import Cancelled, Fault
+from pedigreeview.commands import exchange_words
 from pedigreeview.commands.answer import NOT_DONE, Answer
+from pedigreeview.commands.labels import LABEL_KINDS, LISTS, PAPERS
 from pedigreeview.commands.streams import prepare, say, silence, write_document, write_lines
 
 if TYPE_CHECKING:
@@ -34,7 +37,10 @@ COMMANDS = {
     "relate": "how two plants are related, and through whom",
     "diagram": "write the picture (.svg .pdf .png) or the network (.dot .graphml)",
     "check": "what in the records cannot be right, and how to mend it",
-    "convert": "plant table to Data Package folder, or the other way",
+    "convert": "between a book, a folder of tables, a plant table and other formats",
+    **exchange_words.COMMANDS,
+    "labels": "tags for flowers, fruits, pots, row stakes and seed packets, as PDF",
+    "sheets": "crossing list, crossing plan, map of beds, blank garden sheets, as PDF",
 }
 """Every command with what it does."""
 
@@ -64,7 +70,8 @@ examples:
 examples:
   pedigreeview coefficients plants.csv
   pedigreeview coefficients plants.csv --plant TP --plant 21-01-3
-  pedigreeview coefficients plants.csv --founders-as plant --json""",
+  pedigreeview coefficients plants.csv --founders-as plant --json
+  pedigreeview coefficients plants.csv --out coefficients.xlsx""",
     "relate": """\
 examples:
   pedigreeview relate plants.csv TP 21-01-3
@@ -78,14 +85,24 @@ examples:
 examples:
   pedigreeview check plants.csv
   pedigreeview check plants.csv --json""",
-    "convert": """\
+    **exchange_words.EXAMPLES,
+    "labels": """\
 examples:
-  pedigreeview convert plants.csv my_book           a table to a folder
-  pedigreeview convert my_book plants.csv           and back
-  pedigreeview convert my_book plants.csv --replace
+  pedigreeview labels my_book --for packets -o packets.pdf
+  pedigreeview labels my_book --for flowers --code 21-01 -o tags.pdf --start 14
+  pedigreeview labels my_book --for pots --sheet "A4 3x8 70x36" --qr -o pots.pdf
+  pedigreeview labels my_book --for stakes --sheet roll-stake -o stakes.pdf
 
-TO is a plant table where it ends in .csv, .tsv or .txt, else a folder.  What
-its format cannot carry is listed first, on standard error.""",
+Without --code: every pollination and planned cross, fruit that may have set,
+plant that still grows, sowing, packet with seed left.""",
+    "sheets": """\
+examples:
+  pedigreeview sheets my_book --list crossing --date 2026-06-12 -o today.pdf
+  pedigreeview sheets my_book --list plan --date 2026 -o plan.pdf
+  pedigreeview sheets my_book --list garden --paper Letter -o blank.pdf
+
+garden is all three blank sheets: pollinations, scores and rows.  Each has a
+number, by which what was written on it is typed in, in its own order.""",
 }
 
 _FILE = "a plant table (.csv, .tsv, .txt) or a Data Package folder"
@@ -120,6 +137,18 @@ def _whole(text: str) -> int:
     if not re.fullmatch(r"\d{1,6}", text, re.ASCII):
         raise argparse.ArgumentTypeError(f"{text!r} is no whole number of generations")
     return int(text)
+
+
+def _positive(text: str) -> int:
+    if not re.fullmatch(r"[1-9]\d{0,4}", text, re.ASCII):
+        raise argparse.ArgumentTypeError(f"{text!r} is no number from 1 on")
+    return int(text)
+
+
+def _day(text: str) -> str:
+    if not is_date(text):
+        raise argparse.ArgumentTypeError(f"{text!r} is no date such as 2026-06-12")
+    return text
 
 
 def _fixation(text: str) -> float:
@@ -171,12 +200,7 @@ def parser() -> argparse.ArgumentParser:
 
 
 def _add_words(name: str, command: argparse.ArgumentParser) -> None:
-    if name == "convert":
-        command.add_argument("file", metavar="FROM", help=_FILE)
-        command.add_argument("target", metavar="TO", help="the table or folder to write")
-        command.add_argument(
-            "--replace", action="store_true", help="write over a TO that exists already"
-        )
+    if exchange_words.add_words(name, command):
         return
     # A --plant before FILE takes FILE for one more code; `_arranged` gives it back.
     file_count = "?" if name in ("open", "coefficients") else None
@@ -192,6 +216,12 @@ def _add_words(name: str, command: argparse.ArgumentParser) -> None:
             metavar="CODE",
             help="only this plant; may be given again (all plants)",
         )
+        command.add_argument(
+            "--out", metavar="TABLE", help="a table to write instead (.csv .tsv .xlsx)"
+        )
+        command.add_argument(
+            "--replace", action="store_true", help="write over a file that exists already"
+        )
     if name == "diagram":
         command.add_argument("--out", required=True, metavar="PICTURE", help="the file to write")
         command.add_argument("--focus", metavar="CODE", help="the plant in the middle (whole book)")
@@ -201,10 +231,68 @@ def _add_words(name: str, command: argparse.ArgumentParser) -> None:
         command.add_argument(
             "--down", type=_whole, metavar="N", help="generations below the focus (2)"
         )
+    if name in ("labels", "sheets"):
+        _add_paper_words(name, command)
     if name in ("summary", "coefficients", "relate", "check"):
         command.add_argument(
             "--json", action="store_true", help="one JSON document instead of text"
         )
+
+
+def _add_paper_words(name: str, command: argparse.ArgumentParser) -> None:
+    if name == "labels":
+        command.add_argument(
+            "--for", dest="kind", required=True, choices=LABEL_KINDS, help="what is labelled"
+        )
+    else:
+        command.add_argument(
+            "--list", dest="kind", required=True, choices=LISTS, help="what is printed"
+        )
+    command.add_argument(
+        "-o", "--out", required=True, metavar="PDF", help="the file to write, ending in .pdf"
+    )
+    command.add_argument(
+        "--code",
+        action="extend",
+        nargs="+",
+        metavar="CODE",
+        help="only this cross, pollination, plant, sowing, packet or bed; may be given again",
+    )
+    command.add_argument("--paper", choices=PAPERS, default="A4", help="A4 or Letter (A4)")
+    if name == "labels":
+        command.add_argument(
+            "--sheet", metavar="SHEET", help="label sheet: a name, or measures 'A4 3x8 70x36'"
+        )
+        command.add_argument(
+            "--start", type=_positive, default=1, metavar="N", help="first unused label (1)"
+        )
+        command.add_argument(
+            "--copies", type=_positive, default=1, metavar="N", help="how often all are printed (1)"
+        )
+        command.add_argument(
+            "--each", type=_positive, default=1, metavar="N", help="labels for each of them (1)"
+        )
+        command.add_argument(
+            "--every",
+            action=argparse.BooleanOptionalAction,
+            default=None,
+            help="one for every flower or fruit, not one a pollination (fruits: yes)",
+        )
+        command.add_argument("--qr", action="store_true", help="with a QR code of the code")
+        command.add_argument("--no-marks", action="store_true", help="without marks where to cut")
+        return
+    command.add_argument(
+        "--date", type=_day, metavar="DATE", help="day of a crossing list (today), year of a plan"
+    )
+    command.add_argument(
+        "--landscape",
+        action=argparse.BooleanOptionalAction,
+        default=None,
+        help="the long side across (all but scores)",
+    )
+    command.add_argument(
+        "--rows", type=_positive, metavar="N", help="empty rows of the pollination sheet (24)"
+    )
 
 
 def command_parsers() -> dict[str, argparse.ArgumentParser]:
@@ -266,6 +354,12 @@ def _do(chosen: argparse.Namespace) -> Answer | int:
     if chosen.command == "coefficients":
         from pedigreeview.commands.coefficients import coefficients
 
+        if chosen.out is not None:
+            from pedigreeview.commands.coefficients import write_coefficients
+
+            return write_coefficients(
+                network(chosen.file), chosen.out, chosen.plant or (), replace=chosen.replace
+            )
         return coefficients(network(chosen.file), chosen.plant or ())
     if chosen.command == "relate":
         from pedigreeview.commands.relate import relate
@@ -282,10 +376,39 @@ def _do(chosen: argparse.Namespace) -> Answer | int:
         from pedigreeview.commands.check import check
 
         return check(network(chosen.file))
-    from pedigreeview.commands.convert import convert, target_folder
+    if chosen.command == "labels":
+        from pedigreeview.commands.labels import labels
 
-    target_folder(chosen.target)
-    return convert(network(chosen.file), chosen.file, chosen.target, replace=chosen.replace)
+        return labels(
+            network(chosen.file),
+            chosen.out,
+            chosen.kind,
+            chosen.code or (),
+            sheet=chosen.sheet,
+            paper=chosen.paper,
+            start=chosen.start,
+            copies=chosen.copies,
+            each=chosen.each,
+            every=chosen.every,
+            qr=chosen.qr,
+            marks=not chosen.no_marks,
+        )
+    if chosen.command == "sheets":
+        from pedigreeview.commands.labels import sheets
+
+        return sheets(
+            network(chosen.file),
+            chosen.out,
+            chosen.kind,
+            chosen.code or (),
+            date=chosen.date,
+            paper=chosen.paper,
+            landscape=chosen.landscape,
+            rows=chosen.rows,
+        )
+    answer = exchange_words.do(chosen, network)
+    assert answer is not None, chosen.command
+    return answer
 
 
 def _print(answer: Answer, *, as_json: bool) -> None:

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from pedigreeview.commands.answer import Answer
+from pedigreeview.commands.answer import Answer, counted
 from pedigreeview.commands.columns import set_in_columns
 from pedigreeview.commands.plants_named import plants_named
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
 
-__all__ = ["coefficients", "exact_text"]
+__all__ = ["coefficients", "exact_text", "write_coefficients"]
 
 _NUMBERS = ("inbreeding", "inbreeding_exact", "self_coancestry", "founder_shares", "unknown_share")
 
@@ -92,3 +93,32 @@ def coefficients(net: PedigreeNetwork, wanted: Sequence[str] = ()) -> Answer:
         table += ["", pools]
     document = {"base": net.base(), "plants": rows}
     return Answer(table, document, net.problems(), net.base_sentence())
+
+
+def write_coefficients(
+    net: PedigreeNetwork, out: str, wanted: Sequence[str] = (), *, replace: bool = False
+) -> Answer:
+    """Write the coefficients as a table; founder shares have a column for each founder."""
+    from pedigreeview.commands.convert import refuse_taken
+    from pedigreeview.exchange.spreadsheet_writing import write_table
+
+    rows = [_row(net, code) for code in (plants_named(net, wanted) if wanted else net.codes)]
+    founders = dict.fromkeys(code for row in rows for code in row["founder_shares"] or ())
+    plain = (
+        [name for name in rows[0] if name not in ("founder_shares", "withheld")]
+        if rows
+        else ["plant"]
+    )
+    lines = [
+        [
+            *(row[name] for name in plain),
+            row.get("withheld"),
+            *((row["founder_shares"] or {}).get(code) for code in founders),
+        ]
+        for row in rows
+    ]
+    headings = [*plain, "withheld", *(f"share of {code}" for code in founders)]
+    refuse_taken(None, Path(out), replace=replace)
+    write_table(out, headings, lines, title="coefficients")
+    said = [f"Wrote {out}: {counted(len(rows), 'plant')}."]
+    return Answer(said, None, net.problems(), net.base_sentence())

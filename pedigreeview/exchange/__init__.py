@@ -1,4 +1,4 @@
-"""Files in and out: the plant table, the Data Package folder, graph formats.
+"""Files in and out: the book's own file, the plant table, the Data Package folder, graph formats.
 
 Knows no Qt.  `read_book` opens whatever holds a book.
 """
@@ -24,11 +24,12 @@ def read_book(
     founders_as: str | None = None,
     fixation: float | None = None,
 ) -> Book:
-    """Read a book from a plant table or a Data Package folder.
+    """Read a book from its own file, a plant table or a Data Package folder.
 
     Parameters
     ----------
-    path : a folder, its `datapackage.json`, or a .csv, .tsv or .txt file
+    path : a folder, its `datapackage.json`, or a .pedbook, .csv, .tsv or .txt file, a plant
+        table as .xlsx or .ods, or a .json, .graphml or .gexf file of `formats`
     text : the plant table itself, when it is not to be read from `path`, which then only names it
     founders_as : 'variety' or 'plant': what a founder without a kind is, over the book's setting
     fixation : fixation of a variety that states none, over the book's setting
@@ -47,16 +48,29 @@ def read_book(
     if not path.exists():
         raise Fault("There is no such file or folder.", where, "Check the name and the folder.")
     suffix = path.suffix.lower()
+    if suffix == ".pedbook":
+        from pedigreeview.exchange import pedbook
+
+        return pedbook.read(path, founders_as=founders_as, fixation=fixation)
+    if path.name.lower().endswith((".mcpd.csv", ".mcpd.tsv")):
+        from pedigreeview.exchange.formats import read_path_as
+
+        return read_path_as(path, founders_as=founders_as, fixation=fixation)
     if suffix in TABLE_SUFFIXES:
         return plant_table.read(path, founders_as=founders_as, fixation=fixation)
-    if suffix in (".xlsx", ".xls", ".ods"):
+    if suffix == ".xls":
         raise Fault(
-            "This is a spreadsheet file, which is not read directly.",
+            "This is an old spreadsheet file, which is not read.",
             where,
-            "Save it as 'CSV UTF-8' in the spreadsheet program and open that file.",
+            "Save it as .xlsx or .ods in the spreadsheet program and open that file.",
         )
+    if suffix in (".xlsx", ".ods", ".json", ".graphml", ".gexf"):
+        from pedigreeview.exchange.formats import read_path_as
+
+        return read_path_as(path, founders_as=founders_as, fixation=fixation)
     raise Fault(
         f"A file that ends in {suffix!r} is not read." if suffix else "The file has no ending.",
         where,
-        "Open a plant table (.csv, .tsv, .txt) or the folder of a book.",
+        "Open a book (.pedbook), a plant table (.csv, .tsv, .txt, .xlsx, .ods) or the folder of a "
+        "book.",
     )

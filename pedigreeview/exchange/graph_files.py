@@ -1,19 +1,34 @@
-"""The network for other programs: GraphML and DOT.
+"""The network for other programs: GraphML, GEXF, node-link JSON and DOT.
 
 Plants and crosses are nodes, seed and pollen links and descent are edges, as in `net.graph`.  A
 node's id is made from its code alone, so it stays the same from one writing to the next, and is
-made of letters that need no escaping anywhere.
+made of letters that need no escaping anywhere.  Beside what other programs may show, every node
+carries its whole record (`record`, as JSON), so that `graph_reading` can read the file again.
 """
 
 from __future__ import annotations
 
+import json
 import re
+from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
+from pedigreeview.book.book import Book
+from pedigreeview.book.records import TABLES, Record
+from pedigreeview.exchange.checked_records import record_values
+from pedigreeview.exchange.json_files import write_json
 from pedigreeview.exchange.writing import replace_file
 
-__all__ = ["node_id", "write_dot", "write_graphml"]
+__all__ = [
+    "graph_edges",
+    "lost",
+    "node_id",
+    "write_dot",
+    "write_gexf",
+    "write_graphml",
+    "write_node_link",
+]
 
 # Characters that XML 1.0 cannot hold, even escaped.
 _NOT_XML = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
@@ -78,6 +93,70 @@ def _said(held: dict[str, Any]) -> dict[str, Any]:
     return found
 
 
+def _cells(record: Record) -> dict[str, Any]:
+    extra = getattr(record, "extra", {})
+    return {**record_values(record), **({"extra": dict(extra)} if extra else {})}
+
+
+def _records(book: Book) -> dict[tuple[str, str], str]:
+    """The record of every node as JSON, with what is said of its pollen parents."""
+    held: dict[tuple[str, str], dict[str, Any]] = {}
+    for plant in book.plants.values():
+        held["plant", plant.plant] = _cells(plant)
+    for cross in book.crosses.values():
+        held["cross", cross.cross] = _cells(cross)
+    for finding in book.parent_findings:
+        held["plant", finding.plant].setdefault("parent_findings", []).append(_cells(finding))
+    for item in book.pollen_candidates:
+        held["cross", item.cross].setdefault("pollen_candidates", []).append(_cells(item))
+    return {node: json.dumps(cells, ensure_ascii=False) for node, cells in held.items()}
+
+
+def _settings(book: Book) -> str:
+    return json.dumps(
+        {name: said for name, said in asdict(book.settings).items() if said not in (None, "", {})},
+        ensure_ascii=False,
+    )
+
+
+_CARRIED = ("plants", "crosses", "pollen_candidates", "parent_findings")
+
+
+def lost(book: Book) -> list[str]:
+    """What of a book a graph file that can be read again does not carry, one sentence each."""
+    said = []
+    for table in TABLES:
+        count = len(book.table(table))
+        if table not in _CARRIED and count:
+            rows = "row" if count == 1 else "rows"
+            said.append(f"The table {table!r} with its {count} {rows}.")
+    said += [f"The table {name!r}, which is not known." for name in book.unknown_tables]
+    return said
+
+
+def graph_edges(net: Any) -> list[tuple[str, str, str]]:
+    """Start, end and role of every edge, as ids of nodes."""
+    return sorted(
+        (node_id(start), node_id(end), str(held.get("role", "")))
+        for start, end, held in net.graph.edges(data=True)
+    )
+
+
+def _graph(net: Any) -> Any:
+    """The network as a graph of plain values, to be written by NetworkX."""
+    import networkx
+
+    graph = networkx.MultiDiGraph(settings=_NOT_XML.sub("\ufffd", _settings(net.book)))
+    records = _records(net.book)
+    for node, said in _nodes(net):
+        if node in records:
+            said["record"] = _NOT_XML.sub("\ufffd", records[node])
+        graph.add_node(node_id(node), label=said["code"], **said)
+    for start, end, said in _edges(net):
+        graph.add_edge(node_id(start), node_id(end), **said)
+    return graph
+
+
 def _nodes(net: Any) -> list[tuple[tuple[str, str], dict[str, Any]]]:
     return [
         (node, _said(_plant(net, node[1]) if node[0] == "plant" else _cross(net, node[1])))
@@ -105,13 +184,49 @@ def write_graphml(net: Any, path: str | Path) -> None:
     """
     import networkx
 
-    graph = networkx.MultiDiGraph()
-    for node, said in _nodes(net):
-        graph.add_node(node_id(node), **said)
-    for start, end, said in _edges(net):
-        graph.add_edge(node_id(start), node_id(end), **said)
     with replace_file(path) as beside:
-        networkx.write_graphml(graph, beside)
+        networkx.write_graphml(_graph(net), beside)
+
+
+def write_gexf(net: Any, path: str | Path) -> None:
+    """Write the network as GEXF 1.2 (see `write_graphml`)."""
+    import networkx
+
+    graph = _graph(net)
+    # GEXF has no attributes of the graph; the settings stand with one node of their own kind.
+    settings = graph.graph.pop("settings")
+    graph.add_node("settings", label="settings", type="settings", record=settings)
+    text = "\n".join(networkx.generate_gexf(graph, version="1.2draft"))
+    # The day of writing would make every file differ from the one before.
+    text = re.sub(r' lastmodifieddate="[^"]*"', "", text, count=1)
+    with replace_file(path) as beside:
+        beside.write_text(
+            '<?xml version="1.0" encoding="UTF-8"?>\n' + text + "\n", encoding="utf-8", newline="\n"
+        )
+
+
+def node_link_text(net: Any) -> str:
+    """The network as node-link JSON, in the form that NetworkX reads."""
+    graph = _graph(net)
+    return write_json(
+        {
+            "directed": True,
+            "multigraph": True,
+            "graph": dict(graph.graph),
+            "nodes": [{"id": node, **held} for node, held in graph.nodes(data=True)],
+            "links": [
+                {"source": start, "target": end, "key": key, **held}
+                for start, end, key, held in graph.edges(keys=True, data=True)
+            ],
+        }
+    )
+
+
+def write_node_link(net: Any, path: str | Path) -> None:
+    """Write the network as node-link JSON (see `write_graphml`)."""
+    text = node_link_text(net)
+    with replace_file(path) as beside:
+        beside.write_text(text, encoding="utf-8", newline="\n")
 
 
 def _quoted(text: str) -> str:

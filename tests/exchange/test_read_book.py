@@ -44,13 +44,16 @@ def test_both_ways_give_the_same_book(tmp_path):
         ("empty/datapackage.json", "no datapackage.json"),
         ("t.xlsx", "spreadsheet file"),
         ("t.ods", "spreadsheet file"),
+        ("t.xls", "old spreadsheet file"),
+        ("t.json", "no JSON"),
+        ("t.graphml", "cannot be read"),
         ("t.docx", r"ends in '\.docx'"),
         ("t", "no ending"),
     ],
 )
 def test_what_is_no_book(tmp_path, name, says):
     (tmp_path / "empty").mkdir()
-    for other in ("t.xlsx", "t.ods", "t.docx", "t"):
+    for other in ("t.xlsx", "t.ods", "t.xls", "t.json", "t.graphml", "t.docx", "t"):
         (tmp_path / other).write_text("x")
     with pytest.raises(Fault, match=says) as caught:
         read_book(tmp_path / name)

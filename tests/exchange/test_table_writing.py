@@ -232,3 +232,14 @@ def test_a_demo_as_a_table_gives_the_same_numbers(name, tmp_path):
             assert other.inbreeding(code) == pytest.approx(one.inbreeding(code), abs=1e-12)
             assert other.founder_shares(code) == pytest.approx(one.founder_shares(code), abs=1e-12)
             assert other.generation(code) == one.generation(code)
+
+
+def test_formulas_in_cells_are_made_harmless_and_come_back(tmp_path):
+    book = Book()
+    book.add(Plant("=A", name="@SUM(A1)", note="'=x"))
+    book.add(Plant("-1", name="-1", extra={"+b": "+x"}))
+    text, back = written(book, tmp_path)
+    assert text == "plant,seed_parent,pollen_parent,name,note,'+b\n" + (
+        "'=A,,,'@SUM(A1),''=x,\n-1,,,-1,,'+x\n"
+    )
+    assert back.plants == book.plants
