@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QImage, QPaintDevice, QPainter
 
     from pedigreeview.drawing.placing import Orientation, Placed
+    from pedigreeview.drawing.tinting import Tint
     from pedigreeview.drawing.worker import Tick
     from pedigreeview.network import PedigreeNetwork
     from pedigreeview.reports.pages import Pages
@@ -85,7 +86,7 @@ def save_picture(
         placed,
         path,
         title=title,
-        below=_below(net, look, title, name),
+        below=words_below(net, look, title, name),
         paper=paper,
         landscape=landscape,
         tiled=tiled,
@@ -94,7 +95,18 @@ def save_picture(
         date=date,
         pins=pins or look.pins,
         lit_paths=lit_paths,
+        faded=look.faded,
+        tint=tint_of(net, look, theme),
     )
+
+
+def tint_of(net: PedigreeNetwork, look: Look, theme: str) -> Tint | None:
+    """The tint that a look asks for, in the colours of the theme it is saved in."""
+    if look.tint is None:
+        return None
+    from pedigreeview.drawing.tinting import tint
+
+    return tint(net, look.tint, theme_named(theme))
 
 
 def picture_of(
@@ -145,9 +157,11 @@ def preview_of(
         placed,
         theme_named(theme),
         title=title,
-        below=_below(net, look, title, name),
+        below=words_below(net, look, title, name),
         pins=pins or look.pins,
         lit_paths=lit_paths,
+        faded=look.faded,
+        tint=tint_of(net, look, theme),
     )
     if kind == "pdf":
         pages = lay_out(held, paper=paper, landscape=landscape, tiled=tiled)
@@ -156,14 +170,15 @@ def preview_of(
     return preview(sheet), f"{sheet.width:.0f} by {sheet.height:.0f} pixels at 96 dots an inch."
 
 
-def _below(net: PedigreeNetwork, look: Look, title: str, name: str) -> str:
+def words_below(net: PedigreeNetwork, look: Look, title: str, name: str) -> str:
     parts = [name] if name and name != title else []
     if look.focus is None:
         parts.append(f"the whole book, {len(net.codes)} plants")
     else:
         plant = net.book.plants[look.focus].name
         parts.append(f"focus {look.focus}" + (f" ({plant})" if plant else ""))
-        parts.append(f"{look.up} generations up, {look.down} down")
+        if look.way.mode == "near":
+            parts.append(f"{look.up} generations up, {look.down} down")
     line = ", ".join(parts)
     return line[:1].upper() + line[1:]
 
@@ -195,6 +210,8 @@ def save_placed(
     date: str = "",
     pins: Sequence[str] = (),
     lit_paths: Iterable[Sequence[str]] = (),
+    faded: Iterable[str] = (),
+    tint: Tint | None = None,
 ) -> Path:
     """Write a placed picture with title, legend, base and date."""
     _check(path, paper)
@@ -204,7 +221,15 @@ def save_placed(
     from pedigreeview.reports.sheets import compose, matter
 
     held = matter(
-        placed, colours, title=title, below=below, date=date, pins=pins, lit_paths=lit_paths
+        placed,
+        colours,
+        title=title,
+        below=below,
+        date=date,
+        pins=pins,
+        lit_paths=lit_paths,
+        faded=faded,
+        tint=tint,
     )
     kind = path.suffix.lower()
     with replace_file(path) as beside:

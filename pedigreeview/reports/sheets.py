@@ -16,6 +16,7 @@ from pedigreeview.drawing.placing import Placed
 from pedigreeview.drawing.signs import colour, pen
 from pedigreeview.drawing.tags import elided, font
 from pedigreeview.drawing.theme import Theme
+from pedigreeview.drawing.tinting import Tint
 
 __all__ = [
     "Matter",
@@ -55,11 +56,14 @@ class Matter:
     entries: tuple[Entry, ...]
     pins: tuple[str, ...] = ()
     lit: Lit = _NO_LIT
+    faded: frozenset[str] = frozenset()
+    tint: Tint | None = None
 
     def paint_picture(
         self, painter: QPainter, *, detail: float, clip: QRectF, bands: bool = True
     ) -> None:
-        """The picture in its own units, with pins and lit paths."""
+        """The picture in its own units, with pins, lit paths, tint and what is put back."""
+        tint, codes = self.tint, tuple(self.placed.view.shown())
         paint(
             painter,
             self.placed,
@@ -67,7 +71,13 @@ class Matter:
             detail=detail,
             clip=clip,
             lit=self.lit,
-            scene=Scene(pins=self.pins),
+            scene=Scene(
+                pins=self.pins,
+                faded=self.faded,
+                tints=tint.by_code(codes) if tint is not None else None,
+                tint_words=tint.words_by_code(codes) if tint is not None else {},
+                tint_marks=tint.marks_by_code(codes) if tint is not None else {},
+            ),
             bands=bands,
         )
 
@@ -81,15 +91,27 @@ def matter(
     date: str = "",
     pins: Sequence[str] = (),
     lit_paths: Iterable[Sequence[str]] = (),
+    faded: Iterable[str] = (),
+    tint: Tint | None = None,
 ) -> Matter:
     """Everything that belongs with a picture.
 
     pins : plants marked A, B, C and so on
     lit_paths : lines of descent to bring out, each as codes from plant to plant
+    faded : plants put back by a filter
+    tint : what the tags are tinted by
     """
     paths = [tuple(path) for path in lit_paths]
-    shown = [*(["pin"] if pins else []), *(["lit"] if paths else [])]
-    notes = [note for note in (placed.view.base, placed.view.hidden_words()) if note]
+    put_back = frozenset(faded) & placed.view.shown()
+    shown = [
+        *(["pin"] if pins else []),
+        *(["lit"] if paths else []),
+        *(["aside"] if put_back else []),
+    ]
+    view = placed.view
+    notes = [n for n in (view.base, view.way_words(), view.hidden_words(), view.away_words()) if n]
+    if tint is not None:
+        notes.append(tint.key.words())
     notes.append(f"Drawn on {date or datetime.date.today().isoformat()}.")
     return Matter(
         placed,
@@ -97,9 +119,11 @@ def matter(
         title,
         below,
         tuple(notes),
-        legend_entries(placed, shown=shown),
+        legend_entries(placed, shown=shown, key=tint.key if tint is not None else None),
         tuple(pins),
         light(placed, paths) if paths else _NO_LIT,
+        put_back,
+        tint,
     )
 
 

@@ -1,0 +1,308 @@
+"""Parts that the report on a plant and the history of a line have in common."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import TYPE_CHECKING
+
+from pedigreeview.book.book import Book
+from pedigreeview.book.faults import Fault
+from pedigreeview.book.problems import counts_as_problem
+from pedigreeview.network.text import decimal_text, fraction_text
+from pedigreeview.network.words import inbreeding_sentence
+from pedigreeview.reports.report_model import Facts, Item, PhotoOf, Section, Table, Text
+from pedigreeview.reports.report_words import doubt_words, named, part_words, tr
+
+if TYPE_CHECKING:
+    from pedigreeview.network import PedigreeNetwork
+
+__all__ = [
+    "base_section",
+    "cautions_section",
+    "doubt_section",
+    "facts_of",
+    "f_text",
+    "founders_behind",
+    "notes_section",
+    "photos_section",
+    "plant_notes",
+    "section",
+    "shares_table",
+    "table",
+]
+
+
+def section(part: str, items: Iterable[Item | None]) -> Section | None:
+    """A part with what there is to say; None where that is nothing."""
+    kept = tuple(item for item in items if item is not None)
+    return Section(part, part_words()[part], kept) if kept else None
+
+
+def facts_of(rows: Iterable[tuple[str, str]]) -> Facts | None:
+    """The facts that have a value; None without any."""
+    kept = tuple((name, value) for name, value in rows if value)
+    return Facts(kept) if kept else None
+
+
+def table(
+    headings: Sequence[str], rows: Sequence[Sequence[str]], numbers: Iterable[int] = ()
+) -> Table | None:
+    """A table without the columns that are blank throughout; None without rows."""
+    kept = [at for at in range(len(headings)) if any(row[at] for row in rows)]
+    if not rows or not kept:
+        return None
+    right = set(numbers)
+    return Table(
+        tuple(headings[at] for at in kept),
+        tuple(tuple(row[at] for at in kept) for row in rows),
+        frozenset(number for number, at in enumerate(kept) if at in right),
+    )
+
+
+def f_text(net: PedigreeNetwork, code: str) -> str:
+    """F of a plant as a person reads it: '15/16 = 0.9375'; a word where it is withheld."""
+    try:
+        return fraction_text(net.inbreeding_exact(code), net.inbreeding(code))
+    except Fault:
+        return tr("withheld")
+
+
+def founders_behind(net: PedigreeNetwork, code: str) -> list[str]:
+    """The founders that a plant descends from (itself, if it is one), in the book's order."""
+    behind = net.ancestors(code) | {code}
+    return [founder for founder in net.founders if founder in behind]
+
+
+def shares_table(net: PedigreeNetwork, code: str) -> Table | None:
+    """Expected founder shares, the largest first, with what comes from parents not known."""
+    try:
+        shares = net.founder_shares(code)
+        unknown = net.unknown_share(code)
+    except Fault:
+        return None
+    if list(shares) == [code]:
+        return None
+    rows = [(named(net.book, founder), _share(share)) for founder, share in shares.items()]
+    if unknown > 1e-9:
+        rows.append((tr("parents not known"), _share(unknown)))
+    return table((tr("Founder"), tr("Expected share of its heredity")), rows, (1,))
+
+
+def _share(share: float) -> str:
+    return f"{100 * share:.4g}%"
+
+
+def f_items(net: PedigreeNetwork, code: str) -> list[tuple[str, str]]:
+    """F and what it means, as facts."""
+    try:
+        meaning = inbreeding_sentence(net.inbreeding(code))
+    except Fault as fault:
+        return [(tr("Inbreeding F"), fault.sentence())]
+    return [(tr("Inbreeding F"), tr("{}. {}").format(f_text(net, code), meaning))]
+
+
+# The base -----------------------------------------------------------------------------------------
+
+
+def base_section(net: PedigreeNetwork, code: str) -> Section | None:
+    """What every number of the report was computed from."""
+    book = net.book
+    stated = {held["plant"]: held for held in net.base()["founders"]}
+    rows = []
+    for founder in founders_behind(net, code):
+        held = stated[founder]
+        taken = {
+            1: tr("pure line: all gene pairs alike"),
+            0: tr("not inbred: no gene pair alike by descent"),
+        }.get(held["fixation"], tr("gene pairs alike in part"))
+        how = tr("its own record says so") if held["stated"] else tr("taken by the book's setting")
+        rows.append((named(book, founder), decimal_text(held["fixation"]), taken, how))
+    return section(
+        "base",
+        [
+            Text(net.base_sentence()),
+            table(
+                (tr("Founder"), tr("Fixation"), tr("Taken as"), tr("From")), rows, (1,)
+            ),
+            Text(
+                tr(
+                    "F, the inbreeding coefficient, is the chance that the two alleles of a plant "
+                    "at one gene came down from the same allele of a founder. Coancestry θ is the "
+                    "same chance for one allele drawn from each of two plants. Founders count as "
+                    "unrelated with one another."
+                )
+            ),
+            Text(
+                tr(
+                    "These numbers are expectations from the recorded parents; they were not "
+                    "measured, and selection can shift them. A wrong parent makes wrong numbers."
+                )
+            ),
+        ],
+    )
+
+
+# Cautions -----------------------------------------------------------------------------------------
+
+
+def cautions_section(net: PedigreeNetwork, code: str) -> Section | None:
+    """Rights, borders and what is known to harm; local rules and licensed practice come first."""
+    book = net.book
+    behind = [*founders_behind(net, code), code]
+    protected = [
+        tr("{}: {}").format(named(book, plant), book.plants[plant].protected)
+        for plant in dict.fromkeys(behind)
+        if book.plants[plant].protected
+    ]
+    items: list[Item | None] = [
+        Text(
+            tr(
+                "The rules of the place come first, then licensed advice and practice; nothing in "
+                "this report stands in for either."
+            )
+        ),
+        Text(
+            tr(
+                "Plant-variety rights: parents may be protected. Breeding with them and private "
+                "use are often free, but patents and the licence on a packet may say otherwise; "
+                "ask before anything is sold or passed on."
+            )
+        ),
+    ]
+    if protected:
+        items.append(Text(tr("On record as protected: {}.").format("; ".join(protected))))
+    items.append(
+        Text(
+            tr(
+                "Plant health: seed, cuttings and plants that cross a border need papers, in a "
+                "letter too; the plant-health service says which."
+            )
+        )
+    )
+    for said in _crop_cautions(book, behind):
+        items.append(Text(said))
+    return section("cautions", items)
+
+
+def _crop_cautions(book: Book, codes: Iterable[str]) -> list[str]:
+    found: dict[str, None] = {}
+    for code in codes:
+        crop = book.crop_facts(book.plants[code])
+        if crop is None:
+            continue
+        name = crop.name[:1].upper() + crop.name[1:]
+        for caution in crop.facts.get("cautions", ()):
+            found[tr("{}: {} (source: {}.)").format(name, caution["text"], caution["source"])] = None
+    return list(found)
+
+
+# Doubt --------------------------------------------------------------------------------------------
+
+
+def doubt_section(net: PedigreeNetwork, plants: Sequence[str]) -> Section | None:
+    """Grades, evidence, findings and open questions of the checks behind some plants."""
+    book = net.book
+    crosses = list(dict.fromkeys(net.parents(p).cross for p in plants if net.parents(p).cross))
+    rows, silent = [], []
+    for code in crosses:
+        cross = book.crosses[code]
+        if not cross.seed_doubt and not cross.pollen_doubt:
+            silent.append(code)
+            continue
+        rows.append((code, doubt_words(cross.seed_doubt), doubt_words(cross.pollen_doubt)))
+    evidence = [
+        tr("{}, {}: {}").format(
+            row.cross,
+            {
+                ("seed", "for"): tr("for the seed parent"),
+                ("seed", "against"): tr("against the seed parent"),
+                ("pollen", "for"): tr("for the pollen parent"),
+                ("pollen", "against"): tr("against the pollen parent"),
+            }[row.side, row.for_or_against],
+            _dated(row.text, row.date),
+        )
+        for row in book.evidence
+        if row.cross in crosses
+    ]
+    wanted = set(plants)
+    findings = [_finding(net, plant) for plant in plants if plant in book.findings()]
+    asked = [
+        problem.message
+        for problem in net.problems()
+        if counts_as_problem(problem) and wanted & set(problem.plants)
+    ]
+    if not rows and not evidence and not findings and not asked:
+        return None
+    items: list[Item | None] = [
+        table((tr("Cross"), tr("Seed parent is"), tr("Pollen parent is")), rows)
+    ]
+    if rows and silent:
+        items.append(
+            Text(tr("No grade is on record for: {}.").format(", ".join(silent)), soft=True)
+        )
+    for head, said in (
+        (tr("Evidence"), evidence),
+        (tr("Findings on single plants"), findings),
+        (tr("Open questions of the book's checks"), asked),
+    ):
+        if said:
+            items += [Text(head, strong=True), *(Text(one) for one in said)]
+    return section("doubt", items)
+
+
+def _finding(net: PedigreeNetwork, plant: str) -> str:
+    rows = net.book.findings()[plant]
+    givers = []
+    for row in rows:
+        giver = {"": tr("not known"), "self": tr("its seed parent itself")}.get(
+            row.pollen_parent, named(net.book, row.pollen_parent)
+        )
+        odds = "" if row.odds is None else tr(" with odds {}").format(f"{row.odds:g}")
+        grade = f" ({row.grade})" if row.grade else ""
+        text = f" {row.text}" if row.text else ""
+        givers.append(f"{giver}{odds}{grade}.{text}")
+    return _dated(tr("{}: pollen parent {}").format(plant, " ".join(givers)), rows[0].date)
+
+
+def _dated(text: str, date: str) -> str:
+    return tr("{} ({})").format(text, date) if date else text
+
+
+# Notes and photos ---------------------------------------------------------------------------------
+
+
+def plant_notes(book: Book, kind: str, code: str) -> list[str]:
+    """The notes about one record, each with its date."""
+    about = f"{kind} {code}"
+    held = sorted((n for n in book.notes if n.about == about), key=lambda note: note.date)
+    return [tr("{}: {}").format(n.date, n.text) if n.date else n.text for n in held if n.text]
+
+
+def notes_section(book: Book, codes: Sequence[str]) -> Section | None:
+    """Notes on plants and their crosses, of one plant without its code before each."""
+    items: list[Item | None] = []
+    for code in codes:
+        plant = book.plants[code]
+        said = [*([plant.note] if plant.note else []), *plant_notes(book, "plant", code)]
+        if plant.cross:
+            about = tr("On its cross {}: {}")
+            said += [about.format(plant.cross, text) for text in _cross_notes(book, plant.cross)]
+        items += [Text(text) for text in said]
+    return section("notes", items)
+
+
+def _cross_notes(book: Book, cross: str) -> list[str]:
+    note = book.crosses[cross].note if cross in book.crosses else ""
+    return [*([note] if note else []), *plant_notes(book, "cross", cross)]
+
+
+def photos_section(book: Book, codes: Iterable[str]) -> Section | None:
+    """The photos of some plants."""
+    wanted = {code: at for at, code in enumerate(codes)}
+    held = [photo for photo in book.photos.values() if photo.plant in wanted]
+    held.sort(key=lambda photo: (wanted[photo.plant], photo.date, photo.photo))
+    items: list[Item | None] = []
+    for photo in held:
+        parts = [named(book, photo.plant), photo.caption, photo.date]
+        items.append(PhotoOf(photo.photo, ", ".join(part for part in parts if part)))
+    return section("photos", items)
