@@ -8,7 +8,10 @@ above its progeny's, except for a link marked `back` (a pedigree loop).  Knows n
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
+
+if TYPE_CHECKING:
+    from pedigreeview.drawing.ways import Way
 
 __all__ = ["Block", "Knot", "Link", "Role", "Row", "Sign", "Sort", "View"]
 
@@ -69,11 +72,13 @@ class Block:
     fold: str = ""
     """The key to take out of `Look.unfolded` so that the block folds again."""
     words: str = ""
+    ghost: bool = False
+    """A plant of a cross that is only tried out; it is not in the book."""
 
     @property
     def code(self) -> str:
         """The plant whose tag it is: of a chain the last; blank for packs and knots."""
-        return self.codes[-1] if self.sort in ("tag", "chain") else ""
+        return self.codes[-1] if self.codes and self.sort in ("tag", "chain") else ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,6 +123,17 @@ class View:
     base: str = ""
     names: tuple[tuple[str, str], ...] = ()
     """Code and name of those founders that have one."""
+    way: Way | None = None
+    """The way of looking, if it is not the plain neighbourhood."""
+    aside: frozenset[str] = frozenset()
+    """Plants drawn faint: beside the way, or not fitting the filter and yet a link to what does."""
+    away: frozenset[str] = frozenset()
+    """Plants that the filter folded away."""
+    left_out: tuple[str, ...] = ()
+    """Descendants that a picture of what came of a plant leaves out because they led nowhere."""
+    meeting: tuple[str, ...] = ()
+    """Of a connection where the two lines meet, one of the two included if the other descends
+    from it; of a cytoplasm its oldest plant."""
     _held: dict[str, str] = field(default_factory=dict, compare=False, repr=False)
 
     def block_of(self, code: str) -> str:
@@ -140,3 +156,35 @@ class View:
             return ""
         plants = "1 more plant is" if count == 1 else f"{count} more plants are"
         return f"{plants} left out; the nearest is {self.hidden[0]}."
+
+    def way_words(self) -> str:
+        """The way of looking as a sentence for paper; blank for the plain neighbourhood."""
+        focus, way = self.focus or "", self.way
+        if way is None or way.mode == "near":
+            return ""
+        met = ", ".join(code for code in self.meeting if code not in (focus, way.other))
+        if way.mode == "connection":
+            start = f"How {focus} and {way.other} are connected"
+            ends = [code for code in (focus, way.other) if code in self.meeting]
+            if ends:
+                lower = way.other if ends[0] == focus else focus
+                also = f"; their lines also meet at {met}" if met else ""
+                return f"{start}: {lower} descends from {ends[0]}{also}."
+            if met:
+                return f"{start}: their lines meet at {met}."
+            return f"{focus} and {way.other} share no ancestor in this book."
+        if way.mode == "cytoplasm":
+            oldest = self.meeting[0]
+            return f"All that has the cytoplasm of {focus}, back to {oldest} by seed parents."
+        if not self.left_out:
+            return f"What came of {focus}: all its descendants."
+        count = len(self.left_out)
+        plants = "1 descendant" if count == 1 else f"{count} descendants"
+        return f"What came of {focus}: {plants} that led nowhere left out."
+
+    def away_words(self) -> str:
+        """The sentence that says how many plants the filter folded away; blank for none."""
+        count = len(self.away)
+        if not count:
+            return ""
+        return f"{count} plant{'' if count == 1 else 's'} folded away by the filter."

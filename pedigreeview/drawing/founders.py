@@ -10,7 +10,7 @@ if TYPE_CHECKING:
 
     from pedigreeview.network import PedigreeNetwork
 
-__all__ = ["OTHERS", "PALETTE_SIZE", "palette_numbers"]
+__all__ = ["OTHERS", "PALETTE_SIZE", "palette_numbers", "ranked_founders"]
 
 PALETTE_SIZE = 12
 OTHERS = -1
@@ -27,7 +27,7 @@ def palette_numbers(
     The founders with the most descendants in the book keep their numbers in every picture; where a
     picture shows none of them, others take the free numbers, largest share first.
     """
-    ranked = _ranked(net)
+    ranked = ranked_founders(net)
     fixed = {code: number for number, code in enumerate(ranked[:PALETTE_SIZE])}
     numbers = {code: fixed[code] for code in shares if code in fixed}
     free = [number for number in range(PALETTE_SIZE) if number not in numbers.values()]
@@ -42,7 +42,8 @@ def palette_numbers(
     return tuple((code, numbers[code]) for code in order)
 
 
-def _ranked(net: PedigreeNetwork) -> tuple[str, ...]:
+def ranked_founders(net: PedigreeNetwork) -> tuple[str, ...]:
+    """Founders, those with the most descendants first; in a small book in its own order."""
     held = _RANKED.get(net)
     if held is None:
         place = {code: at for at, code in enumerate(net.founders)}

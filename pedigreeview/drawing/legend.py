@@ -15,10 +15,11 @@ from pedigreeview.drawing.patterns import share
 from pedigreeview.drawing.placing import Line, OpenEnd, Placed
 from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
 from pedigreeview.drawing.strokes import strokes_of
-from pedigreeview.drawing.tags import Dress, draw_tag, elided, font
+from pedigreeview.drawing.tags import Dress, draw_tag, elided, font, tag_path
 from pedigreeview.drawing.theme import Theme, sizes
+from pedigreeview.drawing.tinting import TintKey
 
-__all__ = ["Entry", "legend_entries", "legend_height", "paint_legend"]
+__all__ = ["Entry", "legend_entries", "legend_height", "paint_legend", "tint_entries"]
 
 _COLUMN = 300.0
 _ROW = 42.0
@@ -40,6 +41,8 @@ _WORDS = {
     "selected": "Dashed ring: the plant whose card lies open",
     "pin": "A, B, C ...: pinned to compare",
     "lit": "Lines lit up: the paths between the two that are compared",
+    "aside": "Faint: beside what is looked at, or not fitting the filter",
+    "ghost": "Dashed tag: a cross only tried out, not in the book",
     "seed line": "Unbroken line: from the seed parent",
     "pollen line": "Grains: from the pollen parent",
     "odds": "Lighter, with odds: perhaps its pollen",
@@ -62,20 +65,50 @@ _SIGNS: tuple[Sign, ...] = ("cross", "selfing", "open", "clone", "seed", "sibbed
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One mark and what it means; `founder` is a number of the palette for a founder's entry."""
+    """One mark and what it means.
+
+    founder : number of the palette, for a founder's entry and for a class of a tint
+    shade : colour of a class of a tint
+    ramp, ends : colours of a scale and the numbers at its ends
+    """
 
     mark: str
     words: str
     founder: int | None = None
     initial: str = ""
+    shade: str = ""
+    ramp: tuple[str, ...] = ()
+    ends: tuple[str, str] = ("", "")
+
+
+def tint_entries(key: TintKey | None) -> tuple[Entry, ...]:
+    """What the colours of a tint mean: a scale, or its classes below a heading of their own."""
+    if key is None:
+        return ()
+    if key.ramp:
+        ends = (key.ticks[0][1], key.ticks[-1][1]) if key.ticks else ("", "")
+        words = f"Tint: {key.title}, pale to deep"
+        return (Entry("ramp", words, ramp=key.ramp, ends=ends),)
+    head = Entry("tint", f"Tint: {key.title}")
+    return (
+        head,
+        *(
+            Entry("class", f"{item.words} ({item.plants:,})", number, shade=item.colour)
+            for number, item in enumerate(key.entries)
+        ),
+    )
 
 
 def legend_entries(
-    placed: Placed, *, everything: bool = False, shown: Iterable[str] = ()
+    placed: Placed,
+    *,
+    everything: bool = False,
+    shown: Iterable[str] = (),
+    key: TintKey | None = None,
 ) -> tuple[Entry, ...]:
-    """Founders, then the marks that occur in the picture (or all marks).
+    """What the tint means, founders, then the marks that occur in the picture (or all marks).
 
-    shown : further marks that the caller draws: selected, pin, lit
+    shown : further marks that the caller draws: selected, pin, lit, aside
     """
     view = placed.view
     names = dict(view.names)
@@ -89,7 +122,7 @@ def legend_entries(
         found.append(Entry("founder", f"{others} other founders", OTHERS))
     held = set(_WORDS) if everything else _marks(placed) | set(shown)
     found += [Entry(mark, words) for mark, words in _WORDS.items() if mark in held]
-    return tuple(found)
+    return (*tint_entries(key), *found)
 
 
 def _marks(placed: Placed) -> set[str]:
@@ -107,6 +140,7 @@ def _marks(placed: Placed) -> set[str]:
             ("culled", block.status in ("culled", "lost")),
             ("withheld", bool(block.withheld)),
             ("unknown share", block.unknown_share > 1e-9),
+            ("ghost", block.ghost and block.sort == "tag"),
             ("tabs", bool(block.more_up or block.more_down)),
             ("selfings", block.sort == "tag" and block.selfings > 0),
         ):
@@ -121,6 +155,8 @@ def _marks(placed: Placed) -> set[str]:
             held.add("odds")
     if placed.open_ends:
         held.add("open end")
+    if placed.view.aside:
+        held.add("aside")
     if placed.view.focus:
         held.add("focus")
     return held
@@ -170,6 +206,12 @@ def _two_lines(words: str, theme: Theme, size: float, room: float) -> list[str]:
 
 def _sample(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
     middle = rect.center()
+    if entry.ramp:
+        _ramp(painter, entry, theme, rect)
+        return
+    if entry.shade:
+        _class(painter, entry, theme, QRectF(middle.x() - 15, rect.top() + 6, 30, 22))
+        return
     if entry.founder is not None:
         swatch = QRectF(middle.x() - 11, rect.top() + 3, 22, rect.height() - 6)
         share(painter, swatch, entry.founder, theme, initial=entry.initial)
@@ -203,6 +245,34 @@ def _sample(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None
         painter.drawText(QPointF(middle.x() + 3, middle.y() + 4), "4")
     else:
         _tag(painter, mark, theme, rect)
+
+
+def _ramp(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
+    """A scale with the numbers at its ends."""
+    bar = QRectF(rect.left() + 2, rect.top() + 3, rect.width() - 4, 13)
+    each = bar.width() / len(entry.ramp)
+    for at, shade in enumerate(entry.ramp):
+        part = QRectF(bar.left() + at * each, bar.top(), each + 0.6, bar.height())
+        painter.fillRect(part.intersected(bar), colour(shade))
+    painter.setPen(pen(theme["paper_edge"], 0.8))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRect(bar)
+    painter.setFont(font(theme, 10))
+    painter.setPen(colour(theme["ink_soft"]))
+    below = QRectF(bar.left(), bar.bottom() + 2, bar.width(), 13)
+    for text, side in zip(
+        entry.ends, (Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight), strict=True
+    ):
+        painter.drawText(below, side | Qt.AlignmentFlag.AlignTop, text)
+
+
+def _class(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
+    """The paper of one class of a tint, in grey with the pattern that its tags carry."""
+    painter.setPen(pen(theme["paper_edge"], 1.0))
+    painter.setBrush(colour(theme["paper"] if theme.patterned else entry.shade))
+    painter.drawPath(tag_path(rect, 6))
+    if theme.patterned and entry.founder is not None:
+        share(painter, rect.adjusted(9, 6, -9, -6), entry.founder, theme)
 
 
 def _pill(
@@ -243,6 +313,7 @@ _TAGS: dict[str, dict[str, object]] = {
     "pack": {"sort": "pack", "title": "12 sibs", "subtitle": ""},
     "chain": {"sort": "chain", "selfings": 5},
     "tabs": {"more_down": 4},
+    "ghost": {"ghost": True},
 }
 
 
@@ -270,6 +341,12 @@ def _tag(painter: QPainter, mark: str, theme: Theme, rect: QRectF) -> None:
         theme,
         {"a": 0, "b": 1},
         detail=0.75 if mark == "chain" else 0.5,
-        dress=Dress(focus=mark == "focus", selected=mark == "selected", pin=int(mark == "pin")),
+        dress=Dress(
+            focus=mark == "focus",
+            selected=mark == "selected",
+            pin=int(mark == "pin"),
+            back=mark == "aside",
+            tint=theme["bar_empty"] if mark == "tint" else "",
+        ),
     )
     painter.restore()

@@ -7,6 +7,7 @@ are in widths of a plant of the fullest band; down, one unit is one band.  Knows
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from itertools import repeat
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -76,13 +77,15 @@ class Overview:
     def __len__(self) -> int:
         return len(self.codes)
 
+    def _row_of(self) -> dict[str, int]:
+        rows: dict[str, int] | None = self.__dict__.get("_rows")
+        if rows is None:
+            rows = self.__dict__["_rows"] = {held: at for at, held in enumerate(self.codes)}
+        return rows
+
     def row(self, code: str) -> int:
         """Row of a plant, or −1."""
-        rows = self.__dict__.get("_rows")
-        if rows is None:
-            rows = {held: at for at, held in enumerate(self.codes)}
-            self.__dict__["_rows"] = rows
-        found: int = rows.get(code, -1)
+        found: int = self._row_of().get(code, -1)
         return found
 
     def at(self, x: float, band: int) -> int:
@@ -137,8 +140,9 @@ class Overview:
     def rows_of(self, codes: Sequence[str] | set[str] | frozenset[str]) -> NDArray[np.bool_]:
         """(n,) whether each plant is among the codes; codes that are not in the book are none."""
         found = np.zeros(len(self), bool)
-        rows = [self.row(code) for code in codes]
-        found[[row for row in rows if row >= 0]] = True
+        held = self._row_of()
+        rows = np.fromiter(map(held.get, codes, repeat(-1)), np.int64, len(codes))
+        found[rows[rows >= 0]] = True
         return found
 
 

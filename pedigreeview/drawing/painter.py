@@ -8,15 +8,15 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
-from typing import TypeVar
+from dataclasses import dataclass, field
+from typing import TypedDict, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
-from pedigreeview.drawing.blocks import Sign
+from pedigreeview.drawing.blocks import Block, Sign
 from pedigreeview.drawing.far import (
     CROWD,
     LINES_FAR,
@@ -34,6 +34,7 @@ from pedigreeview.drawing.lines import (
     draw_route,
     draw_stroke,
 )
+from pedigreeview.drawing.moving import draw_moving, rested
 from pedigreeview.drawing.placing import Placed, PlacedBlock
 from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
 from pedigreeview.drawing.strokes import strokes
@@ -63,6 +64,12 @@ class Scene:
     """The two plants that are compared."""
     text: float = 1.0
     """How much larger than usual the type of the window is."""
+    faded: frozenset[str] = frozenset()
+    """Plants put back by a filter: there, but faint."""
+    tint_words: Mapping[str, str] = field(default_factory=dict)
+    """By plant: the value that it is tinted by, printed on its tag."""
+    tint_marks: Mapping[str, int] = field(default_factory=dict)
+    """By plant: number of the pattern that stands for its tint where colours cannot."""
 
 
 def paint(
@@ -88,6 +95,8 @@ def paint(
     focus = placed.view.focus or "" if focus is None else focus
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
+    # The seed parent stands left in every language; the picture is not mirrored.
+    painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
     if bands:
         paint_bands(painter, placed, theme, detail=detail, clip=clip, text=scene.text)
     seen = _seen(placed, clip, scene)
@@ -106,6 +115,9 @@ def paint(
     selected = placed.view.block_of(scene.selected) if scene.selected else ""
     pair = {placed.view.block_of(code) for code in scene.pair if code}
     hover = scene.hover
+    back = scene.faded | placed.view.aside
+    if scene.moved is None:
+        rested(placed)
     painter.save()
     painter.setOpacity(painter.opacity() * scene.blocks)
     if pixels and detail < FAR:
@@ -121,15 +133,43 @@ def paint(
                 block.key in (selected, scene.selected) and bool(scene.selected),
                 bool(hover) and hover in (block.key, block.code),
                 pins.get(block.key, 0),
-                bool(lit.blocks) and block.key not in lit.blocks,
+                bool(lit.blocks) and block.key not in lit.blocks and not block.ghost,
                 block.key in lit.blocks or block.key in pair,
-                (scene.tints or {}).get(block.code or block.codes[0], ""),
+                back=bool(back) and bool(block.codes) and back.issuperset(block.codes),
+                **_tint_of(block, scene, patterned=theme.patterned),
             )
             rect = QRectF(item.x + dx, item.y + dy, item.width, item.height)
-            draw_tag(painter, block, rect, theme, numbers, detail=detail, dress=dress)
+            if scene.moved is not None and detail >= FAR:
+                draw_moving(painter, placed, block, rect, theme, numbers, detail, dress)
+            else:
+                draw_tag(painter, block, rect, theme, numbers, detail=detail, dress=dress)
         else:
             _knots(painter, item, theme, detail, lit, dx, dy, hover == block.key)
     painter.restore()
+
+
+class _Tinted(TypedDict):
+    tint: str
+    word: str
+    mark: int
+
+
+def _tint_of(block: Block, scene: Scene, *, patterned: bool) -> _Tinted:
+    """Colour, printed value and pattern of a tag; of a pack what all of its plants share.
+
+    Where founders are told apart by patterns, so are the classes of a tint, on plain paper.
+    """
+    codes = block.codes if block.sort == "pack" else (block.code,)
+    tints = {(scene.tints or {}).get(code, "") for code in codes}
+    words = {scene.tint_words.get(code, "") for code in codes}
+    marks = {scene.tint_marks.get(code, -1) for code in codes}
+    mark = marks.pop() if len(marks) == 1 else -1
+    plain = len(tints) > 1 or (patterned and mark >= 0)
+    return {
+        "tint": "" if plain else tints.pop(),
+        "word": words.pop() if len(words) == 1 else "…",
+        "mark": mark,
+    }
 
 
 def _seen(placed: Placed, clip: QRectF | None, scene: Scene) -> list[PlacedBlock]:
@@ -180,9 +220,10 @@ def _band_label(
     if down:
         x = strip.left() + 14 * scale
         y = strip.center().y()
-        shift = 0 if label and label != "Founders" else 5 * scale
-        painter.drawText(QPointF(x, y + shift), text)
-        if label and label != "Founders":
+        # The second line only where the strip has room for it.
+        second = bool(label) and label != "Founders" and strip.height() >= 40 * scale
+        painter.drawText(QPointF(x, y + (0 if second else 5 * scale)), text)
+        if second:
             painter.setFont(font(theme, size * 0.78))
             painter.drawText(QPointF(x, y + 15 * scale), f"generation {generation}")
     else:

@@ -47,6 +47,12 @@ class Dress:
     """Not on the paths that are lit."""
     lit: bool = False
     tint: str = ""
+    back: bool = False
+    """Put back by a filter, or beside the way that is looked along."""
+    word: str = ""
+    """The value behind the tint."""
+    mark: int = -1
+    """Number of the pattern that stands for the tint in the grey theme; -1 for none."""
 
 
 @lru_cache(maxsize=256)
@@ -131,13 +137,20 @@ def draw_tag(
     dress = dress or Dress()
     before = painter.opacity()
     faded = block.status in ("culled", "lost")
-    if (dress.faint or faded) and detail >= FAR:
+    if (dress.faint or dress.back or faded) and detail >= FAR:
         # An opaque sheet beneath, or the lines behind the tag would shine through.
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour(theme["band"]))
         painter.drawPath(tag_path(rect, sizes().corner, notch=block.status == "kept"))
+    if block.ghost:
+        _ghost(painter, block, rect, theme, numbers, dress, detail)
+        _rings(painter, rect, theme, dress, detail)
+        return
     if dress.faint:
         painter.setOpacity(before * 0.28)
+    elif dress.back:
+        before = before * 0.4
+        painter.setOpacity(before)
     elif faded:
         painter.setOpacity(before * 0.5)
     if detail < FAR:
@@ -153,11 +166,31 @@ def draw_tag(
         _fixation_bar(painter, block, rect, theme)
         if faded and not dress.faint:
             painter.setOpacity(before * 0.75)
-        _text(painter, block, rect, theme, detail)
+        _text(painter, block, rect, theme, detail, dress)
         if detail >= 0.35:
             _tabs(painter, block, rect, theme)
-    painter.setOpacity(before)
+    painter.setOpacity(before / 0.4 if dress.back and not dress.faint else before)
     _rings(painter, rect, theme, dress, detail)
+
+
+def _ghost(
+    painter: QPainter,
+    block: Block,
+    rect: QRectF,
+    theme: Theme,
+    numbers: dict[str, int],
+    dress: Dress,
+    detail: float,
+) -> None:
+    """A tag that is only thought of: no paper, a dashed edge, its numbers in words."""
+    painter.setPen(pen(theme["select"], max(1.4, 1.0 / max(detail, 0.05)), Qt.PenStyle.DashLine))
+    painter.setBrush(colour(theme["band"]))
+    painter.drawPath(tag_path(rect, sizes().corner))
+    if detail < FAR:
+        return
+    _stripe(painter, block, rect, theme, numbers)
+    _fixation_bar(painter, block, rect, theme)
+    _text(painter, block, rect, theme, detail, dress)
 
 
 def _far(
@@ -251,18 +284,23 @@ def _fixation_bar(painter: QPainter, block: Block, rect: QRectF, theme: Theme) -
         )
 
 
-def _text(painter: QPainter, block: Block, rect: QRectF, theme: Theme, detail: float) -> None:
+def _text(
+    painter: QPainter, block: Block, rect: QRectF, theme: Theme, detail: float, dress: Dress
+) -> None:
     measures = sizes()
     left = rect.left() + measures.stripe + 8
     room = rect.right() - left - 26
     painter.setPen(colour(theme["ink"]))
     if detail < MIDDLE:
-        size = 22.0
+        size, line = (20.0, 28.0) if dress.word else (22.0, 35.0)
+        room = rect.right() - left - 6
         painter.setFont(font(theme, size, strong=True))
         painter.drawText(
-            QPointF(left, rect.top() + 35),
-            elided(theme, size, block.title, rect.right() - left - 6, strong=True),
+            QPointF(left, rect.top() + line), elided(theme, size, block.title, room, strong=True)
         )
+        if dress.word:
+            painter.setFont(font(theme, 16.0))
+            painter.drawText(QPointF(left, rect.top() + 47), elided(theme, 16.0, dress.word, room))
         return
     size = measures.code_type
     painter.setFont(font(theme, size, strong=True))
@@ -273,15 +311,37 @@ def _text(painter: QPainter, block: Block, rect: QRectF, theme: Theme, detail: f
     line = rect.top() + 40
     below = block.subtitle or block.generation_name
     room = rect.right() - left - (14 if block.status == "kept" else 8)
-    painter.setPen(colour(theme["ink_soft"]))
+    room -= _value(painter, theme, dress, QPointF(left + room, line), room)
+    # On a deep tint the softer ink could not be read.
+    ink = theme["ink"] if dress.tint else theme["ink_soft"]
+    painter.setPen(colour(ink))
     if block.sort == "chain":
-        sign(painter, "selfing", left + 5, line - 4, 5, theme["ink_soft"])
-        painter.setPen(colour(theme["ink_soft"]))
+        sign(painter, "selfing", left + 5, line - 4, 5, ink)
+        painter.setPen(colour(ink))
         below = f"{block.selfings} selfings"
         left, room = left + 15, room - 15
     painter.setFont(font(theme, size))
     if below:
         painter.drawText(QPointF(left, line), elided(theme, size, below, room))
+
+
+def _value(painter: QPainter, theme: Theme, dress: Dress, end: QPointF, room: float) -> float:
+    """The value behind the tint, at the right end of the second line; the room that it takes."""
+    if not dress.word:
+        return 0.0
+    size = sizes().name_type
+    patched = theme.patterned and dress.mark >= 0
+    patch = 16.0 if patched else 0.0
+    text = elided(theme, size, dress.word, room * 0.62 - patch, strong=True)
+    type_ = font(theme, size, strong=True)
+    wide = QFontMetricsF(type_).horizontalAdvance(text)
+    painter.setFont(type_)
+    painter.setPen(colour(theme["ink"]))
+    painter.drawText(QPointF(end.x() - wide, end.y()), text)
+    if patched:
+        spot = QRectF(end.x() - wide - patch, end.y() - 9.5, 12, 10)
+        share(painter, spot, dress.mark, theme)
+    return wide + patch + 8.0
 
 
 def _tabs(painter: QPainter, block: Block, rect: QRectF, theme: Theme) -> None:

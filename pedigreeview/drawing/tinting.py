@@ -8,8 +8,9 @@ print its value (`Tint.word`).  Knows no Qt.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import TYPE_CHECKING, Literal
 
 import numpy as np
@@ -142,20 +143,32 @@ class Tint:
         """The value of one plant in a word or a number; '' without one."""
         return self.value(row) if self.step[row] >= 0 else ""
 
-    def by_code(self, codes: Sequence[str] | None = None) -> dict[str, str]:
+    @cached_property
+    def _row(self) -> dict[str, int]:
+        return {code: row for row, code in enumerate(self.codes)}
+
+    def _rows(self, codes: Iterable[str]) -> list[tuple[str, int]]:
+        """Those of the plants that have a value, with their rows."""
+        rows = self._row
+        held = ((code, rows.get(code, -1)) for code in codes)
+        return [(code, row) for code, row in held if row >= 0 and self.step[row] >= 0]
+
+    def by_code(self, codes: Iterable[str] | None = None) -> dict[str, str]:
         """Colour by code, for `PedigreeCanvas.set_tints`; of all plants or of those asked for."""
         if codes is None:
             held = zip(self.codes, self.step.tolist(), strict=True)
             return {code: self.colours[step] for code, step in held if step >= 0}
-        wanted = set(codes)
-        rows = [row for row, code in enumerate(self.codes) if code in wanted]
-        return {self.codes[r]: self.colours[self.step[r]] for r in rows if self.step[r] >= 0}
+        return {code: self.colours[self.step[row]] for code, row in self._rows(codes)}
 
-    def words_by_code(self, codes: Sequence[str]) -> dict[str, str]:
+    def marks_by_code(self, codes: Iterable[str]) -> dict[str, int]:
+        """Number of the pattern by code, where values are words; for the grey theme."""
+        if self.classes is None:
+            return {}
+        return {code: int(self.step[row]) for code, row in self._rows(codes)}
+
+    def words_by_code(self, codes: Iterable[str]) -> dict[str, str]:
         """Printed value by code of the plants asked for; none without a value."""
-        wanted = set(codes)
-        rows = [row for row, code in enumerate(self.codes) if code in wanted]
-        return {self.codes[row]: self.word(row) for row in rows if self.step[row] >= 0}
+        return {code: self.word(row) for code, row in self._rows(codes)}
 
 
 def ramp(theme: Theme, steps: int = _STEPS) -> tuple[str, ...]:

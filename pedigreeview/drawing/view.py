@@ -7,24 +7,43 @@ Keys in `Look.unfolded` are those that a block carries (`pack:...`, `chain:...`)
 
 from __future__ import annotations
 
+from collections import deque
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.drawing.blocks import Block, Knot, Link, Row, View
-from pedigreeview.drawing.folding import Picked, build
-from pedigreeview.drawing.folds import SINGLES
+from pedigreeview.drawing.folding import Picked, block_count, build
+from pedigreeview.drawing.ghost import Ghost, with_ghost
+from pedigreeview.drawing.near import Chosen, neighbourhood
+from pedigreeview.drawing.tinting import Wanted
+from pedigreeview.drawing.ways import NEAR, Way, along_cytoplasm, came_of, of_connection
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
 
-__all__ = ["CAP", "COMFORT", "Block", "Knot", "Link", "Look", "Row", "View", "choose"]
+__all__ = [
+    "CAP",
+    "COMFORT",
+    "Block",
+    "Ghost",
+    "Knot",
+    "Link",
+    "Look",
+    "Row",
+    "View",
+    "Way",
+    "choose",
+]
 
 CAP = 150
 """Blocks beyond which nobody can read a focused picture; the farthest are left out."""
 
 COMFORT = 80
 """Blocks from which large families are packed although some of their plants have progeny."""
+
+_AT_ONCE = 4 * CAP
+"""Plants that are folded at the first try; in a large book more would be thrown away again."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +56,11 @@ class Look:
     pins : plants that are shown whatever the depth, always as tags of their own
     also : further plants to show with their parents, such as those on the paths between two pins
     cap : most blocks of a focused picture
+    way : the neighbourhood of the focus, or another way of looking at it
+    away : plants folded away by a filter; the focus, pins and what links the rest to it stay
+    faded : plants put back by a filter
+    tint : what the tags are tinted by
+    ghost : a cross that is only tried out
     """
 
     focus: str | None = None
@@ -46,6 +70,11 @@ class Look:
     pins: tuple[str, ...] = ()
     also: frozenset[str] = frozenset()
     cap: int = CAP
+    way: Way = NEAR
+    away: frozenset[str] = frozenset()
+    faded: frozenset[str] = frozenset()
+    tint: Wanted | None = None
+    ghost: Ghost | None = None
 
 
 def choose(net: PedigreeNetwork, look: Look) -> View:
@@ -53,185 +82,151 @@ def choose(net: PedigreeNetwork, look: Look) -> View:
 
     Raises
     ------
-    Fault : the focus is not a plant of the book
+    Fault : the focus, or the second plant of a connection, is not a plant of the book
     """
-    known = set(net.codes)
-    if look.focus is None:
-        everything = Picked(
-            plants=list(net.codes), expanded=known, crosses=list(net.book.crosses), wanted=()
-        )
-        return build(net, everything, None, _pins(look, known), look.unfolded, look.also)
-    if look.focus not in known:
-        raise Fault(
-            f"'{look.focus}' is not a plant of this book.",
-            Place(plant=look.focus),
-            "Choose another plant as the focus.",
-        )
-    return _within_cap(net, look, _Near(net, look, known), known)
+    wanted = [] if look.focus is None else [look.focus]
+    if look.way.mode == "connection":
+        wanted.append(look.way.other)
+    for code in wanted:
+        if code not in net:
+            raise Fault(
+                f"'{code}' is not a plant of this book.",
+                Place(plant=code),
+                "Choose another plant as the focus.",
+            )
+    view = _whole(net, look) if look.focus is None else _focused(net, look, look.focus)
+    if look.ghost is not None and {look.ghost.seed, look.ghost.pollen} <= view.shown():
+        view = with_ghost(view, net, look.ghost)
+    return view
 
 
-def _pins(look: Look, known: set[str]) -> tuple[str, ...]:
-    return tuple(code for code in look.pins if code in known)
+def _pins(net: PedigreeNetwork, look: Look) -> tuple[str, ...]:
+    return tuple(code for code in look.pins if code in net)
 
 
-def _within_cap(net: PedigreeNetwork, look: Look, near: _Near, known: set[str]) -> View:
-    """All of the neighbourhood, or as many of the nearest as fit: found by halving."""
-    pins = _pins(look, known)
-
-    def attempt(order: list[str]) -> View:
-        return build(net, near.only(order), look.focus, pins, look.unfolded, look.also)
-
-    def with_hidden(view: View) -> View:
-        shown = view.shown()
-        return replace(view, hidden=tuple(code for code in near.order if code not in shown))
-
-    order = near.order
-    best = attempt(order)
-    if len(best.blocks) > min(COMFORT, look.cap):
-        order = near.uncrowded(net, {look.focus or "", *pins, *look.also})
-        if len(order) < len(near.order):
-            best = with_hidden(attempt(order))
-    if len(best.blocks) <= look.cap:
-        return best
-    low, high, best = 1, len(order), attempt(order[:1])
-    while high - low > 1:
-        middle = (low + high) // 2
-        trial = attempt(order[:middle])
-        if len(trial.blocks) <= look.cap:
-            low, best = middle, trial
-        else:
-            high = middle
-    return with_hidden(best)
+def _whole(net: PedigreeNetwork, look: Look) -> View:
+    pins = _pins(net, look)
+    away = look.away - {*pins, *look.also}
+    plants = [code for code in net.codes if code not in away]
+    expanded = {c for c in plants if not away or not away.issuperset(net.parent_codes(c))}
+    crosses = list(net.book.crosses)
+    if away:
+        crosses = [c for c in crosses if not _stands_on(net, c) <= away]
+    picked = Picked(plants=plants, expanded=expanded, crosses=crosses, wanted=())
+    view = build(net, picked, None, pins, look.unfolded, look.also)
+    return _set_apart(view, look, NEAR, frozenset(away - view.shown()), set())
 
 
-class _Near:
-    """Relatives of the focus, nearest first, and what each brings along."""
+def _stands_on(net: PedigreeNetwork, cross: str) -> set[str]:
+    record = net.book.crosses[cross]
+    return {code for code in (record.seed_parent, record.pollen_parent) if code}
 
-    def __init__(self, net: PedigreeNetwork, look: Look, known: set[str]) -> None:
-        assert look.focus is not None
-        self.net = net
-        self.distance: dict[str, float] = {}
-        self.expanded: set[str] = set()
-        self.barren: dict[str, list[str]] = {}
-        self._take(look.focus, 0.0, with_parents=look.up > 0)
-        ups = _ancestors(net, look.focus, look.up)
-        for code, depth in ups.items():
-            self._take(code, depth, with_parents=depth < look.up)
-        if look.up > 0:
-            self._add_sibs(look.focus, ups, look.up)
-        self._add_descendants(look.focus, look.down)
-        self._add_asked(look, known)
-        place = {code: at for at, code in enumerate(net.codes)}
-        self.order = sorted(self.distance, key=lambda code: (self.distance[code], place[code]))
 
-    def _take(self, code: str, far: float, *, with_parents: bool) -> None:
-        if far < self.distance.get(code, float("inf")):
-            self.distance[code] = far
-        if with_parents:
-            self.expanded.add(code)
+def _focused(net: PedigreeNetwork, look: Look, focus: str) -> View:
+    """What a way of looking chooses, thinned by the filter, as much of it as fits."""
+    out: tuple[str, ...] = ()
+    meeting: tuple[str, ...] = ()
+    way, pins = look.way, _pins(net, look)
+    asked = list(pins)
+    if look.ghost is not None:
+        asked += [code for code in (look.ghost.seed, look.ghost.pollen) if code in net]
+    if way.mode == "connection":
+        chosen, meeting = of_connection(net, focus, way.other)
+    elif way.mode == "descent":
+        chosen, out = came_of(net, focus, everything=way.everything)
+    elif way.mode == "cytoplasm":
+        chosen, oldest = along_cytoplasm(net, focus)
+        meeting = (oldest,)
+    else:
+        chosen = neighbourhood(net, focus, look.up, look.down)
+        for code in asked:
+            chosen.take(code, 0.5, with_parents=False)
+    own = set(chosen.distance)
+    chosen.special |= {focus, *(code for code in asked if code in own)}
+    chosen.add_unfolded(look.unfolded, look.also)
+    before = chosen.order()
+    order = _thinned(net, chosen, before, look, {focus, way.other, *asked})
+    view = _within_cap(net, look, chosen, order, pins)
+    gone = frozenset(code for code in before if code in look.away) - view.shown()
+    apart = set(view.shown()) - set(chosen.distance) if way != NEAR else set()
+    view = _set_apart(view, look, way, gone, apart)
+    return replace(view, left_out=out, meeting=meeting)
 
-    def _add_sibs(self, focus: str, ups: dict[str, int], up: int) -> None:
-        """Sibs of the focus, and progeny of the other direction of every cross shown above it."""
-        net = self.net
-        for sib in net.sibs(focus):
-            self._take(sib, 1.5, with_parents=True)
-        for code in (focus, *ups):
-            depth = ups.get(code, 0)
-            cross = net.parents(code).cross
-            if depth >= up or not cross:
-                continue
-            parents = set(net.parent_codes(code))
-            for other in net.reciprocal_of(cross):
-                record = net.book.crosses[other]
-                if {record.seed_parent, record.pollen_parent} <= parents:
-                    for child in net.progeny_of_cross(other):
-                        self._take(child, depth + 1.6, with_parents=True)
 
-    def _add_descendants(self, focus: str, down: int) -> None:
-        net = self.net
-        front, seen = [focus], {focus}
-        for depth in range(1, down + 1):
-            following = []
-            for code in front:
-                as_seed, as_pollen = net.crosses_of(code)
-                self.barren[code] = [
-                    cross
-                    for cross in dict.fromkeys([*as_seed, *as_pollen])
-                    if not net.progeny_of_cross(cross)
-                ]
-                for child in net.progeny(code):
-                    self._take(child, float(depth), with_parents=True)
-                    if child not in seen:
-                        seen.add(child)
-                        following.append(child)
-            front = following
+def _set_apart(view: View, look: Look, way: Way, gone: frozenset[str], apart: set[str]) -> View:
+    """Say what stands beside the way, and what the filter folded away."""
+    if way == NEAR and not look.away:
+        return view
+    aside = frozenset(apart | (set(look.away) & view.shown())) - {look.focus, *look.pins}
+    return replace(view, way=way, aside=frozenset(c for c in aside if c), away=gone)
 
-    def _add_asked(self, look: Look, known: set[str]) -> None:
-        """Pins, plants on paths, and relatives that were unfolded."""
-        for pin in _pins(look, known):
-            self._take(pin, 0.5, with_parents=False)
-        for code in sorted(look.also & known):
-            self._take(code, 0.75, with_parents=True)
-        for key in sorted(look.unfolded):
-            way, _, code = key.partition(":")
-            if code not in known:
-                continue
-            if way == "up":
-                self._take(code, 0.9, with_parents=True)
-                for parent in self.net.parent_codes(code):
-                    self._take(parent, 0.95, with_parents=False)
-            elif way == "down":
-                self._take(code, 0.9, with_parents=False)
-                for child in self.net.progeny(code):
-                    self._take(child, 0.95, with_parents=True)
 
-    def only(self, order: list[str]) -> Picked:
-        """What is shown when only these relatives are."""
-        crosses = [cross for code in order for cross in self.barren.get(code, ())]
-        return Picked(order, self.expanded & set(order), crosses, tuple(self.order))
+def _thinned(
+    net: PedigreeNetwork, chosen: Chosen, order: list[str], look: Look, fast: set[str]
+) -> list[str]:
+    """The plants that fit the filter, and those that link them to the focus.
 
-    def uncrowded(self, net: PedigreeNetwork, special: set[str]) -> list[str]:
-        """The relatives without the progeny of sibs that then make a pack of their own."""
-        families: dict[str, list[str]] = {}
-        for code in self.order:
-            if code not in special and net.book.plants[code].status != "kept":
-                families.setdefault(net.parents(code).cross, []).append(code)
-        packed = {
-            code
-            for cross, sibs in families.items()
-            if cross and len(sibs) > SINGLES
-            for code in sibs
-            if self.distance[code] >= 1
-        }
-        kept = []
-        for code in self.order:
-            parents = [p for p in net.parent_codes(code) if p in self.distance]
-            if (
-                self.distance[code] >= 2
-                and code not in special
-                and net.book.plants[code].status != "kept"
-                and any(p in packed and self.distance[p] < self.distance[code] for p in parents)
-            ):
-                packed.add(code)
+    A tree of shortest ways from the focus says which do; so a sib that fits keeps one parent.
+    """
+    if not look.away or look.focus is None:
+        return order
+    held = set(order)
+    before: dict[str, str] = {look.focus: ""}
+    ahead = deque([look.focus])
+    while ahead:
+        code = ahead.popleft()
+        for other in (*net.parent_codes(code), *net.progeny(code)):
+            if other in held and other not in before:
+                before[other] = code
+                ahead.append(other)
+    kept: set[str] = set()
+    for code in order:
+        if code not in look.away or code in fast:
+            step = code
+            while step and step not in kept:
+                kept.add(step)
+                step = before.get(step, "")
+    chosen.expanded = {
+        code
+        for code in chosen.expanded
+        if code in kept and any(parent in kept for parent in net.parent_codes(code))
+    }
+    for code in list(chosen.barren):
+        if code in look.away and code not in fast:
+            del chosen.barren[code]
+    return [code for code in order if code in kept]
+
+
+def _within_cap(
+    net: PedigreeNetwork, look: Look, chosen: Chosen, order: list[str], pins: tuple[str, ...]
+) -> View:
+    """All that is chosen, or as many of the nearest as fit: found by halving."""
+    wanted = tuple(order)
+    special = look.also | chosen.special
+
+    def blocks_of(count: int) -> int:
+        picked = chosen.only(order[:count], wanted)
+        return block_count(net, picked, look.focus, pins, look.unfolded, special)
+
+    size = min(len(order), _AT_ONCE)
+    blocks = blocks_of(size)
+    if blocks > min(COMFORT, look.cap):
+        order = chosen.uncrowded(order, {*special, *pins})
+        size = min(len(order), _AT_ONCE)
+        blocks = blocks_of(size)
+    low = 1
+    while blocks <= look.cap and size < len(order):
+        low, size = size, min(2 * size, len(order))
+        blocks = blocks_of(size)
+    if blocks > look.cap:
+        high, size = size, low
+        while high - size > 1:
+            middle = (size + high) // 2
+            if blocks_of(middle) <= look.cap:
+                size = middle
             else:
-                kept.append(code)
-        return kept
-
-
-def _ancestors(net: PedigreeNetwork, focus: str, up: int) -> dict[str, int]:
-    """Ancestors to the depth; a chain of selfings with one plant each counts as one step."""
-    found: dict[str, int] = {}
-    front = [(focus, 0, False)]
-    while front:
-        following = []
-        for code, depth, in_chain in front:
-            selfed = net.parents(code).selfed
-            for parent in net.parent_codes(code):
-                lone = selfed and len(net.progeny(parent)) == 1
-                far = depth if (in_chain and lone) else depth + 1
-                if far > up or found.get(parent, up + 1) <= far or parent == focus:
-                    continue
-                found[parent] = far
-                following.append((parent, far, lone))
-        front = following
-    return found
+                high = middle
+    picked = chosen.only(order[:size], wanted)
+    view = build(net, picked, look.focus, pins, look.unfolded, special)
+    shown = view.shown()
+    return replace(view, hidden=tuple(code for code in wanted if code not in shown))

@@ -158,3 +158,34 @@ def test_void_calls_do_not_use_up_none():
     for _ in range(20_000):
         held.setObjectName("tag")
     assert sys.getrefcount(None) > before - 1_000
+
+
+def test_a_moving_picture_carries_its_tags_as_images_and_lets_them_go(placed):
+    left, top, width, height = placed.bounds
+
+    def frame(scene: Scene) -> QImage:
+        image = QImage(round(width), round(height), QImage.Format.Format_RGB32)
+        image.fill(0xFFFFFF)
+        painter = QPainter(image)
+        try:
+            painter.translate(-left, -top)
+            paint(painter, placed, theme("light"), scene=scene)
+        finally:
+            painter.end()
+        return image
+
+    still = frame(Scene())
+    first = frame(Scene(moved=lambda item: (0.0, 0.0)))
+    tags = [item for item in placed.blocks if item.block.sort in ("tag", "pack", "chain")]
+    assert len(placed.held["moving"]) == len(tags)
+    again = frame(Scene(moved=lambda item: (0.0, 0.0)))
+    assert first == again
+    # The same to the eye: what differs is the smoothing of edges.
+    differ = sum(
+        abs(still.pixelColor(x, y).lightness() - first.pixelColor(x, y).lightness()) > 60
+        for x in range(0, still.width(), 3)
+        for y in range(0, still.height(), 3)
+    )
+    assert differ < 0.01 * still.width() * still.height() / 9
+    frame(Scene())
+    assert "moving" not in placed.held

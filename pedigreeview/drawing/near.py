@@ -1,0 +1,169 @@
+"""Which plants a picture holds, nearest to the focus first, before it is folded.
+
+`Chosen` is what every way of looking comes to; `neighbourhood` is the usual one, so many
+generations up and down.  Knows no Qt.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from pedigreeview.drawing.folding import Picked
+from pedigreeview.drawing.folds import SINGLES
+from pedigreeview.drawing.places import places_of
+
+if TYPE_CHECKING:
+    from pedigreeview.network import PedigreeNetwork
+
+__all__ = ["Chosen", "barren_crosses", "neighbourhood"]
+
+
+@dataclass(slots=True)
+class Chosen:
+    """Plants with their distance from what is looked at, and what each brings along.
+
+    distance : by plant; the farthest are left out where there are too many
+    expanded : plants whose parents come along
+    barren : by plant, its crosses that nothing was raised from
+    special : plants that always have a tag of their own
+    """
+
+    net: PedigreeNetwork
+    distance: dict[str, float] = field(default_factory=dict)
+    expanded: set[str] = field(default_factory=set)
+    barren: dict[str, list[str]] = field(default_factory=dict)
+    special: set[str] = field(default_factory=set)
+
+    def take(self, code: str, far: float, *, with_parents: bool) -> None:
+        """Show a plant, at the least of the distances that are said of it."""
+        if far < self.distance.get(code, float("inf")):
+            self.distance[code] = far
+        if with_parents:
+            self.expanded.add(code)
+
+    def order(self) -> list[str]:
+        """The plants, nearest first, in the book's order among equals."""
+        place = places_of(self.net)
+        return sorted(self.distance, key=lambda code: (self.distance[code], place[code]))
+
+    def add_unfolded(self, unfolded: Iterable[str], also: Iterable[str]) -> None:
+        """Plants on paths, and relatives that were unfolded."""
+        net, distance = self.net, self.distance
+        for code in sorted(set(also)):
+            if code in net:
+                self.take(code, 0.75, with_parents=True)
+        for key in sorted(unfolded):
+            way, _, code = key.partition(":")
+            if way not in ("up", "down") or code not in net:
+                continue
+            self.take(code, min(0.9, distance.get(code, 0.9)), with_parents=way == "up")
+            for other in net.parent_codes(code) if way == "up" else net.progeny(code):
+                self.take(other, 0.95, with_parents=way == "down")
+
+    def only(self, order: list[str], wanted: tuple[str, ...]) -> Picked:
+        """What is shown when only these relatives are."""
+        crosses = [cross for code in order for cross in self.barren.get(code, ())]
+        return Picked(order, self.expanded & set(order), crosses, wanted)
+
+    def uncrowded(self, order: list[str], special: set[str]) -> list[str]:
+        """The relatives without the progeny of sibs that then make a pack of their own."""
+        net = self.net
+        families: dict[str, list[str]] = {}
+        for code in order:
+            if code not in special and net.book.plants[code].status != "kept":
+                families.setdefault(net.parents(code).cross, []).append(code)
+        packed = {
+            code
+            for cross, sibs in families.items()
+            if cross and len(sibs) > SINGLES
+            for code in sibs
+            if self.distance[code] >= 1
+        }
+        kept = []
+        for code in order:
+            parents = [p for p in net.parent_codes(code) if p in self.distance]
+            if (
+                self.distance[code] >= 2
+                and code not in special
+                and net.book.plants[code].status != "kept"
+                and any(p in packed and self.distance[p] < self.distance[code] for p in parents)
+            ):
+                packed.add(code)
+            else:
+                kept.append(code)
+        return kept
+
+
+def barren_crosses(net: PedigreeNetwork, code: str) -> list[str]:
+    """The crosses of a plant, on either side, that nothing was raised from."""
+    as_seed, as_pollen = net.crosses_of(code)
+    crosses = dict.fromkeys([*as_seed, *as_pollen])
+    return [cross for cross in crosses if not net.progeny_of_cross(cross)]
+
+
+def neighbourhood(net: PedigreeNetwork, focus: str, up: int, down: int) -> Chosen:
+    """A plant with its generations up and down, its sibs, and its crosses the other way round."""
+    chosen = _Near(net)
+    chosen.take(focus, 0.0, with_parents=up > 0)
+    ups = _ancestors(net, focus, up)
+    for code, depth in ups.items():
+        chosen.take(code, depth, with_parents=depth < up)
+    if up > 0:
+        chosen.add_sibs(focus, ups, up)
+    chosen.add_descendants(focus, down)
+    return chosen
+
+
+class _Near(Chosen):
+    def add_sibs(self, focus: str, ups: dict[str, int], up: int) -> None:
+        """Sibs of the focus, and progeny of the other direction of every cross shown above it."""
+        net = self.net
+        for sib in net.sibs(focus):
+            self.take(sib, 1.5, with_parents=True)
+        for code in (focus, *ups):
+            depth = ups.get(code, 0)
+            cross = net.parents(code).cross
+            if depth >= up or not cross:
+                continue
+            parents = set(net.parent_codes(code))
+            for other in net.reciprocal_of(cross):
+                record = net.book.crosses[other]
+                if {record.seed_parent, record.pollen_parent} <= parents:
+                    for child in net.progeny_of_cross(other):
+                        self.take(child, depth + 1.6, with_parents=True)
+
+    def add_descendants(self, focus: str, down: int) -> None:
+        """Descendants to the depth."""
+        net = self.net
+        front, seen = [focus], {focus}
+        for depth in range(1, down + 1):
+            following = []
+            for code in front:
+                self.barren[code] = barren_crosses(net, code)
+                for child in net.progeny(code):
+                    self.take(child, float(depth), with_parents=True)
+                    if child not in seen:
+                        seen.add(child)
+                        following.append(child)
+            front = following
+
+
+def _ancestors(net: PedigreeNetwork, focus: str, up: int) -> dict[str, int]:
+    """Ancestors to the depth; a chain of selfings with one plant each counts as one step."""
+    found: dict[str, int] = {}
+    front = [(focus, 0, False)]
+    while front:
+        following = []
+        for code, depth, in_chain in front:
+            selfed = net.parents(code).selfed
+            for parent in net.parent_codes(code):
+                lone = selfed and len(net.progeny(parent)) == 1
+                far = depth if (in_chain and lone) else depth + 1
+                if far > up or found.get(parent, up + 1) <= far or parent == focus:
+                    continue
+                found[parent] = far
+                following.append((parent, far, lone))
+        front = following
+    return found
