@@ -4,12 +4,17 @@ The canvas shows a placed picture and says what the person wants (signals); what
 decided elsewhere.  It paints itself, with no item a plant, and asks no coefficient.
 
 Mouse: drag pans, the wheel zooms about the pointer, two fingers on a touchpad pan, a click on a tag
-focuses it, a click on a pack, a chain or a tab unfolds.  Keys: see `canvas_keys`.
+focuses it, a click on a pack, a chain or a tab unfolds; picking many: see `picking`.  Keys: see
+`canvas_keys`.
+
+The picture keeps the seed parent at the left in every language: left and right are part of what it
+says.  So its layout direction stays from left to right where the rest of the window is mirrored.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from functools import partial
 
 from PySide6.QtCore import (
     Property,
@@ -32,7 +37,6 @@ from PySide6.QtGui import (
     QInputDevice,
     QKeyEvent,
     QMouseEvent,
-    QNativeGestureEvent,
     QPainter,
     QPaintEvent,
     QPalette,
@@ -43,12 +47,17 @@ from PySide6.QtWidgets import QApplication, QFrame, QToolTip, QWidget
 
 from pedigreeview.drawing.lighting import Lit, light
 from pedigreeview.drawing.painter import Scene, paint
+from pedigreeview.drawing.picked import draw_band
 from pedigreeview.drawing.placing import Placed, PlacedBlock
 from pedigreeview.drawing.signs import colour, pen
 from pedigreeview.drawing.theme import Theme, theme
-from pedigreeview.window.canvas_access import install
+from pedigreeview.window.canvas_access import Spoken, install
 from pedigreeview.window.canvas_keys import walk_word
+from pedigreeview.window.canvas_picks import codes_at, codes_inside, codes_shown, paint_picked
 from pedigreeview.window.canvas_places import CanvasPlaces
+from pedigreeview.window.carrying import Carrying, paint_carrying
+from pedigreeview.window.gestures import listen_to_pinches, pinch_of
+from pedigreeview.window.picking import Pickable, Picking
 
 __all__ = ["PedigreeCanvas"]
 
@@ -70,6 +79,10 @@ class PedigreeCanvas(CanvasPlaces):
     hovered = Signal(str)
     walk_wanted = Signal(str)
     """seed, pollen, progeny, left, right, mate, reciprocal, focus, unfold, fold or pin."""
+    cross_wanted = Signal(str, str, QPoint)
+    """Pollen was carried: seed parent, pollen parent, place on the screen."""
+    picked = Signal(object)
+    """The plants that the person has picked here, as a tuple."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -83,16 +96,20 @@ class PedigreeCanvas(CanvasPlaces):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.viewport().setMouseTracking(True)
         self.viewport().setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self.grabGesture(Qt.GestureType.PinchGesture)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+        listen_to_pinches(self)
         self._theme: Theme = theme("light")
         self._selected = ""
         self._hover = ""
         self._pins: tuple[str, ...] = ()
         self._pair: tuple[str, ...] = ()
         self._tints: Mapping[str, str] | None = None
+        self._faded: frozenset[str] = frozenset()
+        self._tint_words: dict[str, str] = {}
         self._paths: list[tuple[str, ...]] = []
         self._lit = Lit(frozenset(), frozenset())
         self._press: QPoint | None = None
+        self._carrying: Carrying | None = None
         self._dragging = False
         self._reduced = False
         self._came: dict[str, tuple[float, float]] = {}
@@ -103,13 +120,32 @@ class PedigreeCanvas(CanvasPlaces):
         self._move.setDuration(_MOVE_MS)
         self._move.setEasingCurve(QEasingCurve.Type.InOutCubic)
         self._move.valueChanged.connect(self._moving)
+        self.plant_tips = True
+        """Whether a tip says what a tag is; False where a card does."""
+        self.description_of: Callable[[str], str] = lambda code: ""
+        """What a screen reader may add to the words of a tag."""
+        self.picking = Picking(
+            self,
+            Pickable(
+                at=partial(codes_at, self),
+                inside=partial(codes_inside, self),
+                all_shown=partial(codes_shown, self),
+                current=self.selected_code,
+            ),
+        )
+        self.spoken = Spoken(
+            self.tag_codes,
+            self.words_of,
+            lambda key: self.description_of(key),
+            self.rect_of,
+            self.part_at,
+            self.selected_code,
+            self.picking.holds,
+        )
+        self.picking.changed.connect(self._picked)
+        self.picking.clicked.connect(self._picked_at)
 
     # What is shown -----------------------------------------------------------------------------
-
-    @property
-    def placed(self) -> Placed | None:
-        """The picture on show."""
-        return self._placed
 
     def show_placed(self, placed: Placed | None, animate: bool = True) -> None:
         """Show a picture; blocks that were on the screen move from their old places."""
@@ -171,6 +207,39 @@ class PedigreeCanvas(CanvasPlaces):
         self._tints = tints
         self.viewport().update()
 
+    def set_picked(self, codes: Iterable[str]) -> None:
+        """Mark plants as picked without saying so by signal."""
+        self.picking.set(codes)
+
+    def picked_codes(self) -> tuple[str, ...]:
+        """The picked plants, in the order of picking."""
+        return self.picking.codes
+
+    def moving(self) -> bool:
+        """Whether the picture is on its way to other places, or is being dragged."""
+        return self._part < 1.0 or self._dragging or self.picking.drawing
+
+    def _picked(self, codes: tuple[str, ...]) -> None:
+        self._be_still()
+        self.picked.emit(codes)
+
+    def _picked_at(self, spot: QPoint) -> None:
+        """A tag that is picked by a click is also the one looked at; the focus stays."""
+        code = self.at(spot)
+        if code:
+            self.set_selected(code)
+            self.selected.emit(code)
+
+    def set_faded(self, codes: Iterable[str] = ()) -> None:
+        """Put plants back, such as those that do not fit a filter."""
+        self._faded = frozenset(codes)
+        self.viewport().update()
+
+    def set_tint_words(self, words: Mapping[str, str] | None) -> None:
+        """The values behind the tints, by code, as they are written on the tags."""
+        self._tint_words = dict(words or {})
+        self.viewport().update()
+
     def light(self, paths: Iterable[Sequence[str]]) -> None:
         """Bring out lines of descent and dim everything else; no path shows all alike."""
         self._paths = [tuple(path) for path in paths]
@@ -223,6 +292,8 @@ class PedigreeCanvas(CanvasPlaces):
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self.viewport())
         try:
+            # A painter goes by the application's direction, not by that of its widget.
+            painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
             area = self.viewport().rect()
             painter.fillRect(area, colour(self._theme["ground"]))
             if self._placed is not None:
@@ -241,6 +312,8 @@ class PedigreeCanvas(CanvasPlaces):
                     pair=self._pair,
                     text=self._text,
                     tints=self._tints,
+                    tint_words=self._tint_words,
+                    faded=self._faded,
                     moved=self._shift if moving else None,
                     lines=max(0.0, self._part * 2 - 1) if moving else 1.0,
                 )
@@ -254,6 +327,9 @@ class PedigreeCanvas(CanvasPlaces):
                     clip=clip,
                 )
                 painter.restore()
+                paint_picked(painter, self, self.picking.held, self._theme, self._shift)
+                draw_band(painter, self.picking.band, self._theme)
+                paint_carrying(painter, self, self._carrying, self._theme)
             else:
                 self._invite(painter)
             if self.hasFocus():
@@ -285,16 +361,20 @@ class PedigreeCanvas(CanvasPlaces):
     # Mouse -------------------------------------------------------------------------------------
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        if event.button() == Qt.MouseButton.LeftButton:
+        if event.button() in (Qt.MouseButton.LeftButton, Qt.MouseButton.MiddleButton):
             self._press = event.position().toPoint()
-            self._dragging = False
+            # The middle button moves the picture wherever it is pressed.
+            self._dragging = event.button() == Qt.MouseButton.MiddleButton
         event.accept()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         spot = event.position().toPoint()
-        if self._press is not None and event.buttons() & Qt.MouseButton.LeftButton:
+        held = Qt.MouseButton.LeftButton | Qt.MouseButton.MiddleButton
+        if self._press is not None and event.buttons() & held:
             far = (spot - self._press).manhattanLength()
             if not self._dragging and far < QApplication.startDragDistance():
+                return
+            if self._carry(spot):
                 return
             self._dragging = True
             self._fitted = False
@@ -307,12 +387,47 @@ class PedigreeCanvas(CanvasPlaces):
             return
         self._point_at(self.part_at(spot))
 
+    def _carry(self, spot: QPoint) -> bool:
+        """Pollen is carried where the drag began on the tag of one plant; else False."""
+        assert self._press is not None
+        if self._carrying is None:
+            if self._dragging:
+                return False
+            code = self._plant_at(self._press)
+            if not code:
+                return False
+            self._carrying = Carrying(code, spot)
+            self._be_still()
+            self.viewport().setCursor(Qt.CursorShape.CrossCursor)
+        over = self._plant_at(spot)
+        self._carrying.at = spot
+        self._carrying.over = over if over != self._carrying.code else ""
+        self._dragging = True
+        self.viewport().update()
+        return True
+
+    def _plant_at(self, spot: QPoint) -> str:
+        """The plant whose own tag lies there; '' for a pack, a chain, a cross or the ground."""
+        part = self.part_at(spot)
+        return part if part and not self._is_fold(part) and part in self._single() else ""
+
+    def _single(self) -> set[str]:
+        placed = self._placed
+        blocks = placed.blocks if placed is not None else ()
+        return {item.block.codes[0] for item in blocks if len(item.block.codes) == 1}
+
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        if event.button() != Qt.MouseButton.LeftButton or self._press is None:
+        if self._press is None:
             return
         spot, dragged = event.position().toPoint(), self._dragging
         self._press, self._dragging = None, False
         self.viewport().unsetCursor()
+        carried, self._carrying = self._carrying, None
+        if carried is not None:
+            self.viewport().update()
+            if carried.over:
+                self.cross_wanted.emit(carried.over, carried.code, event.globalPosition().toPoint())
+            return
         if not dragged:
             self._clicked(self.part_at(spot), event.modifiers())
 
@@ -333,7 +448,7 @@ class PedigreeCanvas(CanvasPlaces):
         self.selected.emit(part)
         if modifiers & Qt.KeyboardModifier.ControlModifier:
             self.pin_wanted.emit(part)
-        elif not modifiers & Qt.KeyboardModifier.ShiftModifier:
+        else:
             self.focus_wanted.emit(part)
 
     def _is_fold(self, part: str) -> bool:
@@ -391,22 +506,19 @@ class PedigreeCanvas(CanvasPlaces):
         if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
             self._tool_tip(event)
             return True
-        if isinstance(event, QNativeGestureEvent):
-            if event.gestureType() == Qt.NativeGestureType.ZoomNativeGesture:
-                self.zoom_by(1.0 + event.value(), event.position())
-                return True
-        elif event.type() == QEvent.Type.Gesture:
-            pinch = event.gesture(Qt.GestureType.PinchGesture)  # type: ignore[attr-defined]
-            if pinch is not None:
-                self.zoom_by(
-                    pinch.scaleFactor(), self.viewport().mapFromGlobal(pinch.centerPoint())
-                )
-                return True
+        pinch = pinch_of(event, self)
+        if pinch is not None:
+            self._be_still()
+            self.zoom_by(*pinch)
+            event.accept()
+            return True
         return super().viewportEvent(event)
 
     def _tool_tip(self, event: QHelpEvent) -> None:
-        found = self._block_at(event.pos())
+        found = self.block_at(event.pos())
         words = found.block.words if found is not None else ""
+        if found is not None and found.block.code and not self.plant_tips:
+            words = ""
         part = self.part_at(event.pos())
         if found is None and part.startswith("up:"):
             words = "Show the parents"
@@ -419,6 +531,11 @@ class PedigreeCanvas(CanvasPlaces):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         self._be_still()
         key, control = event.key(), event.modifiers() & Qt.KeyboardModifier.ControlModifier
+        if key == Qt.Key.Key_Escape and self._carrying is not None:
+            self._carrying = self._press = None
+            self.viewport().unsetCursor()
+            self.viewport().update()
+            return
         if control and key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
             self.zoom_by(1.25)
         elif control and key == Qt.Key.Key_Minus:

@@ -1,25 +1,50 @@
-"""What a screen reader finds in the picture: a list of tags, each with its words."""
+"""What a screen reader finds in a painted view: a list of what it shows, each with its words.
+
+A view that is painted by hand has no widgets in it.  It carries a `Spoken` that names its children
+and says where they lie; the interfaces here are made of that.
+"""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any, cast
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Any
 
-from PySide6.QtCore import QObject, QRect
+from PySide6.QtCore import QObject, QPoint, QRect
 from PySide6.QtGui import QAccessible, QAccessibleInterface, QColor, QWindow
-from PySide6.QtWidgets import QAccessibleWidget, QWidget
+from PySide6.QtWidgets import QAbstractScrollArea, QAccessibleWidget
 
-if TYPE_CHECKING:
-    from pedigreeview.window.canvas import PedigreeCanvas
+__all__ = ["ListAccess", "Spoken", "TagAccess", "install"]
 
-__all__ = ["CanvasAccess", "TagAccess", "install"]
+
+@dataclass(frozen=True, slots=True)
+class Spoken:
+    """What a view tells a screen reader.
+
+    listed : keys of what there is, in reading order
+    words : the name of a key, in words that can be spoken
+    more : what may be added to it; ''
+    rect : where it lies in the viewport
+    at : the key at a place of the viewport, or ''
+    current : the key that the arrow keys are at, or ''
+    picked : whether it is picked
+    """
+
+    listed: Callable[[], Sequence[str]]
+    words: Callable[[str], str]
+    more: Callable[[str], str]
+    rect: Callable[[str], QRect]
+    at: Callable[[QPoint], str]
+    current: Callable[[], str]
+    picked: Callable[[str], bool]
 
 
 class TagAccess(QAccessibleInterface):
-    """One tag, pack, chain or knot."""
+    """One tag, pack, chain, knot, plant or band."""
 
-    def __init__(self, canvas: PedigreeCanvas, key: str) -> None:
+    def __init__(self, view: QAbstractScrollArea, spoken: Spoken, key: str) -> None:
         super().__init__()
-        self._canvas = canvas
+        self._view, self._spoken = view, spoken
         self.key = key
 
     def isValid(self) -> bool:
@@ -32,7 +57,7 @@ class TagAccess(QAccessibleInterface):
         return None
 
     def parent(self) -> QAccessibleInterface | None:  # type: ignore[override]
-        return QAccessible.queryAccessibleInterface(self._canvas)
+        return QAccessible.queryAccessibleInterface(self._view)
 
     def child(self, index: int) -> QAccessibleInterface | None:  # type: ignore[override]
         return None
@@ -47,14 +72,16 @@ class TagAccess(QAccessibleInterface):
         return -1
 
     def text(self, kind: QAccessible.Text) -> str:
-        return self._canvas.words_of(self.key) if kind == QAccessible.Text.Name else ""
+        if kind == QAccessible.Text.Name:
+            return self._spoken.words(self.key)
+        return self._spoken.more(self.key) if kind == QAccessible.Text.Description else ""
 
     def setText(self, kind: QAccessible.Text, text: str) -> None:
         return None
 
     def rect(self) -> QRect:
-        inside = self._canvas.rect_of(self.key)
-        return QRect(self._canvas.viewport().mapToGlobal(inside.topLeft()), inside.size())
+        inside = self._spoken.rect(self.key)
+        return QRect(self._view.viewport().mapToGlobal(inside.topLeft()), inside.size())
 
     def role(self) -> QAccessible.Role:
         return QAccessible.Role.ListItem
@@ -63,9 +90,11 @@ class TagAccess(QAccessibleInterface):
         state = QAccessible.State()
         state.focusable = True
         state.selectable = True
-        if self.key == self._canvas.selected_code():
+        state.multiSelectable = True
+        state.selected = self._spoken.picked(self.key)
+        if self.key == self._spoken.current():
             state.selected = True
-            state.focused = self._canvas.hasFocus()
+            state.focused = self._view.hasFocus()
         return state
 
     def foregroundColor(self) -> QColor:
@@ -75,42 +104,40 @@ class TagAccess(QAccessibleInterface):
         return QColor()
 
 
-class CanvasAccess(QAccessibleWidget):
-    """The picture as a list."""
+class ListAccess(QAccessibleWidget):
+    """The view as a list."""
 
-    def __init__(self, canvas: PedigreeCanvas) -> None:
-        super().__init__(canvas, QAccessible.Role.List, "Pedigree picture")
-        self._canvas = canvas
+    def __init__(self, view: QAbstractScrollArea, spoken: Spoken) -> None:
+        super().__init__(view, QAccessible.Role.List, view.accessibleName())
+        self._view, self._spoken = view, spoken
         self._tags: dict[str, TagAccess] = {}
 
     def _tag(self, key: str) -> TagAccess:
         held = self._tags.get(key)
         if held is None:
-            held = self._tags[key] = TagAccess(self._canvas, key)
+            held = self._tags[key] = TagAccess(self._view, self._spoken, key)
         return held
 
     def childCount(self) -> int:
-        return len(self._canvas.tag_codes())
+        return len(self._spoken.listed())
 
     def child(self, index: int) -> QAccessibleInterface | None:  # type: ignore[override]
-        codes = self._canvas.tag_codes()
-        return self._tag(codes[index]) if 0 <= index < len(codes) else None
+        keys = self._spoken.listed()
+        return self._tag(keys[index]) if 0 <= index < len(keys) else None
 
     def indexOfChild(self, child: QAccessibleInterface) -> int:
-        codes = self._canvas.tag_codes()
+        keys = self._spoken.listed()
         key = getattr(child, "key", "")
-        return codes.index(key) if key in codes else -1
+        return keys.index(key) if key in keys else -1
 
     def childAt(self, x: int, y: int) -> QAccessibleInterface | None:  # type: ignore[override]
-        from PySide6.QtCore import QPoint
-
-        spot = self._canvas.viewport().mapFromGlobal(QPoint(x, y))
-        key = self._canvas.part_at(spot)
-        return self._tag(key) if key in self._canvas.tag_codes() else None
+        spot = self._view.viewport().mapFromGlobal(QPoint(x, y))
+        key = self._spoken.at(spot)
+        return self._tag(key) if key in self._spoken.listed() else None
 
     def focusChild(self) -> QAccessibleInterface | None:  # type: ignore[override]
-        code = self._canvas.selected_code()
-        return self._tag(code) if code in self._canvas.tag_codes() else None
+        key = self._spoken.current()
+        return self._tag(key) if key in self._spoken.listed() else None
 
 
 _held: dict[int, Any] = {}
@@ -118,15 +145,14 @@ _installed: list[bool] = []
 
 
 def _factory(name: str, subject: QObject) -> QAccessibleInterface | None:
-    from pedigreeview.window.canvas import PedigreeCanvas
-
-    if not isinstance(subject, PedigreeCanvas):
+    spoken = getattr(subject, "spoken", None)
+    if not isinstance(spoken, Spoken) or not isinstance(subject, QAbstractScrollArea):
         return None
-    # Qt does not keep the Python side of an interface alive; the canvas's end lets it go.
-    made = CanvasAccess(subject)
+    # Qt does not keep the Python side of an interface alive; the view's end lets it go.
+    made = ListAccess(subject, spoken)
     number = id(subject)
     _held[number] = made
-    cast("QWidget", subject).destroyed.connect(lambda *_: _held.pop(number, None))
+    subject.destroyed.connect(lambda *_: _held.pop(number, None))
     return made
 
 

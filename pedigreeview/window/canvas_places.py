@@ -85,7 +85,7 @@ class CanvasPlaces(QAbstractScrollArea):
 
     def at(self, point: QPoint) -> str:
         """Code of the plant whose tag lies at a viewport place, or ''."""
-        found = self._block_at(point)
+        found = self.block_at(point)
         return found.block.code if found is not None else ""
 
     def part_at(self, point: QPoint) -> str:
@@ -101,7 +101,7 @@ class CanvasPlaces(QAbstractScrollArea):
                         if item.block.sort == "pack":
                             return item.block.key
                         return f"{way}:{item.block.codes[0] if way == 'up' else item.block.code}"
-        found = self._block_at(point)
+        found = self.block_at(point)
         if found is None:
             return ""
         return found.block.code if found.block.sort == "tag" else found.block.key
@@ -152,7 +152,13 @@ class CanvasPlaces(QAbstractScrollArea):
             found = self._placed.block_of(key.partition(":")[2])
         return found
 
-    def _block_at(self, point: QPoint) -> PlacedBlock | None:
+    @property
+    def placed(self) -> Placed | None:
+        """The picture on show."""
+        return self._placed
+
+    def block_at(self, point: QPoint) -> PlacedBlock | None:
+        """The tag, pack, chain, knot or frame at a viewport place."""
         if self._placed is None:
             return None
         spot = self.to_picture(point)
@@ -324,7 +330,9 @@ class CanvasPlaces(QAbstractScrollArea):
         if self._placed is None:
             return []
         order = sorted(self._placed.blocks, key=lambda item: (item.block.row, item.y, item.x))
-        return [item.block.code if item.block.sort == "tag" else item.block.key for item in order]
+        # A tag without a code is a cross that is only tried out.
+        chosen = ((item.block, item.block.sort == "tag") for item in order)
+        return [(block.code if tag else "") or block.key for block, tag in chosen]
 
     def words_of(self, key: str) -> str:
         """What a screen reader says of a block."""

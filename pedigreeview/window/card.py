@@ -2,7 +2,8 @@
 
 It can be moved by its head, folded to a strip with its title, closed, and read from top to
 bottom: what the plant is, where it comes from, what the numbers say, whom it was crossed with, what
-was seen of it.
+was seen of it.  What a person wrote is changed where it stands (`card_edit`); notes and photos
+stand at its end.
 """
 
 from __future__ import annotations
@@ -10,11 +11,24 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, QSizeF, Qt, QTimer, Signal
-from PySide6.QtGui import QColor, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import (
+    QColor,
+    QDragEnterEvent,
+    QDropEvent,
+    QFontMetrics,
+    QKeyEvent,
+    QKeySequence,
+    QPainter,
+    QPaintEvent,
+    QPen,
+)
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from pedigreeview.window.answers import PlantAnswer, percent
+from pedigreeview.window.card_edit import CardFacts, Typing
 from pedigreeview.window.card_head import CardHead
+from pedigreeview.window.card_notes import CardNotes
+from pedigreeview.window.card_photos import CardPhotos, holds_photos
 from pedigreeview.window.card_placing import Ground, spot_at, spot_for
 from pedigreeview.window.chances import Chances
 from pedigreeview.window.figure import Figure, WithheldNotice
@@ -46,10 +60,13 @@ from pedigreeview.window.words import (
 
 if TYPE_CHECKING:
     from pedigreeview.network import Explanation, PedigreeNetwork
+    from pedigreeview.window.desk import Desk
+    from pedigreeview.window.errands import Errands
+    from pedigreeview.window.preferences import Preferences
 
 __all__ = ["Card"]
 
-_SCORES = 8
+_CROSSES = 8
 _FOUNDERS = 12
 
 
@@ -68,6 +85,8 @@ class Card(QWidget):
     closed = Signal()
     laid_wanted = Signal()
     """It was opened or folded, or holds more than before: it wants another spot."""
+    photo_wanted = Signal(str)
+    """The file name of a photo that is to be shown large."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
@@ -111,7 +130,18 @@ class Card(QWidget):
         self.figures: dict[str, Figure] = {}
         """The numbers that stand on it, by 'inbreeding' and 'founder shares'."""
         self._unfolded: frozenset[str] = frozenset()
+        self._desk: Desk | None = None
+        self._errands: Errands | None = None
+        self._preferences: Preferences | None = None
+        self.facts: CardFacts | None = None
+        self.notes: CardNotes | None = None
+        self.photos: CardPhotos | None = None
+        self.setAcceptDrops(True)
         self.hide()
+
+    def write_with(self, desk: Desk, errands: Errands, preferences: Preferences) -> None:
+        """What stands on it is changed through the desk; without one it is only read."""
+        self._desk, self._errands, self._preferences = desk, errands, preferences
 
     # What stands on it --------------------------------------------------------------------------
 
@@ -124,9 +154,11 @@ class Card(QWidget):
             self._unfolded = frozenset(
                 key for key, figure in self.figures.items() if figure.button.isChecked()
             )
+        typing, note, keys, bar = self._at_hand(code)
         self.figures = {}
         self.lit.emit([])
         self.code = code
+        self.facts = self.notes = self.photos = None
         book, plant, s = net.book, net.book.plants[code], step()
         self._outer.setContentsMargins(3 * s, s // 2, s // 2, s)
         clear(self._title)
@@ -135,7 +167,10 @@ class Card(QWidget):
         code_label.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self._title.addWidget(code_label)
         self._say_pin(code, pinned)
-        if plant.name and plant.name != code:
+        if self._desk is not None and self._preferences is not None:
+            self.facts = CardFacts(self._desk, self._preferences, plant)
+            self._body.addWidget(self.facts.name_value())
+        elif plant.name and plant.name != code:
             self._body.addWidget(heading(plant.name, 3))
         sort = [kind_word(book, plant)]
         name, generation = net.generation_name(code), net.generation(code)
@@ -178,9 +213,29 @@ class Card(QWidget):
         )
         self._add_crosses(net, code)
         self._add_facts(net, code)
-        self._add_scores(net, code)
+        self._add_notes(net, code)
+        self._add_photos(net, code)
         self._body.addStretch(1)
-        self._area.verticalScrollBar().setValue(0)
+        self._area.verticalScrollBar().setValue(bar)
+        self._put_back(typing, note, keys)
+
+    def _at_hand(self, code: str) -> tuple[Typing | None, tuple[str, str] | None, str, int]:
+        """What is being typed, where the keys are and how far it is scrolled, if it stays at its
+        plant: all of it is put back when the card is laid anew after an edit."""
+        if code != self.code or self.facts is None or self.notes is None:
+            return None, None, "", 0
+        bar = self._area.verticalScrollBar().value()
+        return self.facts.typing(), self.notes.typing(), self.facts.focused(), bar
+
+    def _put_back(self, typing: Typing | None, note: tuple[str, str] | None, keys: str) -> None:
+        if self.notes is not None and note is not None:
+            self.notes.write(note)
+        if self.facts is None:
+            return
+        if keys:
+            self.facts.put_focus(keys)
+        if typing is not None:
+            self.facts.open(*typing)
 
     def _say_pin(self, code: str, pinned: bool) -> None:
         self.pin_button.setChecked(pinned)
@@ -283,18 +338,23 @@ class Card(QWidget):
             if not crosses:
                 continue
             lines = []
-            for cross_code in crosses[:_SCORES]:
+            for cross_code in crosses[:_CROSSES]:
                 cross = net.book.crosses[cross_code]
                 progeny = net.progeny_of_cross(cross_code)
                 signs = cross_line(net.book, cross, cross_code in candidates)
                 text = signs if cross_code.startswith(signs) else f"{cross_code}: {signs}"
                 after = count(len(progeny), self.tr("plant"), self.tr("plants"))
                 lines.append(f"{link(progeny[0], text) if progeny else text}, {after}")
-            if len(crosses) > _SCORES:
-                lines.append(self.tr("and {} more").format(len(crosses) - _SCORES))
+            if len(crosses) > _CROSSES:
+                lines.append(self.tr("and {} more").format(len(crosses) - _CROSSES))
             self._add_links(title, "<br>".join(lines))
 
     def _add_facts(self, net: PedigreeNetwork, code: str) -> None:
+        if self.facts is not None:
+            self.facts.turned.connect(self._turned)
+            self.facts.renamed.connect(self.plant_wanted)
+            self._body.addWidget(self.facts)
+            return
         plant = net.book.plants[code]
         facts = [
             (self.tr("Sown"), plant.sown),
@@ -310,21 +370,25 @@ class Card(QWidget):
                 part.addWidget(sentence(text))
                 self._body.addLayout(part)
 
-    def _add_scores(self, net: PedigreeNetwork, code: str) -> None:
-        rows = [row for row in net.book.scores if row.plant == code and row.value]
-        if not rows:
+    def _turned(self) -> None:
+        """A value became a field, or text again."""
+        # New parts are measured with the next events.
+        QTimer.singleShot(0, self, self.grew.emit)
+
+    def _add_notes(self, net: PedigreeNetwork, code: str) -> None:
+        self.notes = CardNotes(self._desk, self._preferences, code)
+        self.notes.turned.connect(self._turned)
+        self.notes.show_book(net.book)
+        self._body.addWidget(self.notes)
+
+    def _add_photos(self, net: PedigreeNetwork, code: str) -> None:
+        if self._desk is None or self._errands is None:
             return
-        rows.sort(key=lambda row: row.date, reverse=True)
-        lines = []
-        for row in rows[:_SCORES]:
-            trait = net.book.traits.get(row.trait)
-            unit = f" {trait.unit}" if trait is not None and trait.unit else ""
-            of = self.tr(" (of its seed)") if row.of == "seed" else ""
-            lines.append(f"{row.trait}: {row.value}{unit}{of}   {row.date}".rstrip())
-        part = column(max(1, step() // 4))
-        self._caption(part, self.tr("Latest scores"))
-        part.addWidget(sentence("\n".join(lines)))
-        self._body.addLayout(part)
+        self.photos = CardPhotos(self._desk, self._errands, code)
+        self.photos.turned.connect(self._turned)
+        self.photos.wanted.connect(self.photo_wanted)
+        self.photos.show_book(net.book)
+        self._body.addWidget(self.photos)
 
     # Where it lies ------------------------------------------------------------------------------
 
@@ -454,7 +518,21 @@ class Card(QWidget):
         if event.key() == Qt.Key.Key_Escape:
             self.shut()
             return
+        if event.key() == Qt.Key.Key_F2 and self.facts is not None:
+            self.facts.open("name")
+            return
+        pasted = event.matches(QKeySequence.StandardKey.Paste)
+        if pasted and self.photos is not None and self.photos.paste():
+            return
         super().keyPressEvent(event)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if self.photos is not None and holds_photos(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        if self.photos is not None and self.photos.take(event.mimeData()):
+            event.acceptProposedAction()
 
     def paintEvent(self, event: QPaintEvent) -> None:
         colours, s = current(), step()

@@ -70,6 +70,12 @@ class _Boxes:
     def __post_init__(self) -> None:
         self.edges = [(r.left(), r.top(), r.right(), r.bottom()) for r in self.rects]
 
+    def across(self, x0: float, x1: float) -> list[tuple[float, float]]:
+        """Top and bottom of those that lie between two places across."""
+        return [
+            (top, bottom) for left, top, right, bottom in self.edges if left < x1 and right > x0
+        ]
+
     def touched(self, rect: QRectF) -> int:
         x0, y0, x1, y1 = rect.left(), rect.top(), rect.right(), rect.bottom()
         return sum(
@@ -100,25 +106,48 @@ def spot_for(
     around = lying.around.adjusted(gap, gap, -gap, -gap)
     best, least = Spot(QRectF(around.topLeft(), wanted[-1])), float("inf")
     far = max(1.0, around.width() + around.height())
+    tag = lying.tag
     for place, size in enumerate(wanted):
-        for corner in _corners(around, lying.tag, size, gap, was):
-            rect = QRectF(corner, size)
-            spot = Spot(rect, others.touched(rect), forbidden.touched(rect))
-            away = _between(rect, lying.tag) / far
-            moved = 0.0 if was is None else (corner - was).manhattanLength() / far
-            cost = 1000.0 * spot.forbidden + 3.0 * spot.hidden + 0.3 * lines.touched(rect)
-            cost += 1.2 * place + 2.0 * away + moved
-            if cost < least:
-                best, least = spot, cost
+        lefts, tops = _corners(around, lying.tag, size, gap, was)
+        wide, high = size.width(), size.height()
+        x0, y0, x1, y1 = tag.left(), tag.top(), tag.right(), tag.bottom()
+        for left in lefts:
+            beside = max(0.0, left - x1, x0 - (left + wide))
+            below = [boxes.across(left, left + wide) for boxes in (forbidden, others, lines)]
+            for top in tops:
+                moved = 0.0
+                if was is not None:
+                    moved = (abs(left - was.x()) + abs(top - was.y())) / far
+                away = (beside + max(0.0, top - y1, y0 - (top + high))) / far
+                cost = 1.2 * place + 2.0 * away + moved
+                # Counting is dear: it ends as soon as the spot cannot be the best any more.
+                hits = [0, 0, 0]
+                for at, weight in enumerate((1000.0, 3.0, 0.3)):
+                    if cost >= least:
+                        break
+                    hits[at] = _within(below[at], top, top + high)
+                    cost += weight * hits[at]
+                if cost < least:
+                    rect = QRectF(left, top, wide, high)
+                    best, least = Spot(rect, hits[1], hits[0]), cost
     return best
+
+
+def _within(spans: Sequence[tuple[float, float]], top: float, bottom: float) -> int:
+    count = 0
+    for above, below in spans:
+        if above < bottom and below > top:
+            count += 1
+    return count
 
 
 def _corners(
     around: QRectF, tag: QRectF, size: QSizeF, gap: float, was: QPointF | None
-) -> Iterable[QPointF]:
+) -> tuple[list[int], list[int]]:
+    """Where the card's corner is tried: places across and places down, the likeliest first."""
     right, bottom = around.right() - size.width(), around.bottom() - size.height()
     if right < around.left() or bottom < around.top():
-        return
+        return [], []
     lefts = [tag.right() + gap, tag.left() - gap - size.width()]
     tops = [tag.top() - gap, tag.bottom() + gap - size.height()]
     tops += [tag.bottom() + gap, tag.top() - gap - size.height()]
@@ -127,15 +156,10 @@ def _corners(
         tops.append(was.y())
     lefts += _evenly(around.left(), right)
     tops += _evenly(around.top(), bottom)
-    for left in {min(max(round(x), round(around.left())), round(right)) for x in lefts}:
-        for top in {min(max(round(y), round(around.top())), round(bottom)) for y in tops}:
-            yield QPointF(left, top)
-
-
-def _between(one: QRectF, other: QRectF) -> float:
-    across = max(0.0, one.left() - other.right(), other.left() - one.right())
-    down = max(0.0, one.top() - other.bottom(), other.top() - one.bottom())
-    return across + down
+    return (
+        list(dict.fromkeys(min(max(round(x), round(around.left())), round(right)) for x in lefts)),
+        list(dict.fromkeys(min(max(round(y), round(around.top())), round(bottom)) for y in tops)),
+    )
 
 
 def ground(

@@ -3,7 +3,8 @@
 Each kind of question has at most one answer awaited: a newer question of the same kind, or Cancel,
 makes the older answer late, and late answers are dropped.  Questions of one lane run one after the
 other; a long one (the paths of a pair, a picture to save) keeps to a lane of its own, so that cards
-never wait for it.
+never wait for it.  Edits ('write:1', 'write:2' ...) each have a kind of their own and one lane:
+none is ever dropped, and one thread alone writes.
 """
 
 from __future__ import annotations
@@ -45,6 +46,7 @@ _LANES = {
     "whole": "draw",
     "preview": "draw",
     "save": "draw",
+    "write": "write",
 }
 _PATIENCE = 2000
 """Milliseconds that closing waits for work that cannot be cancelled."""
@@ -105,7 +107,7 @@ class Errands(QObject):
         return number
 
     def _lane(self, kind: str) -> QThreadPool:
-        lane = _LANES.get(kind, "ask")
+        lane = _LANES.get(kind.partition(":")[0], "ask")
         if lane not in self._pools:
             pool = QThreadPool(self)
             pool.setMaxThreadCount(1)
@@ -128,8 +130,9 @@ class Errands(QObject):
             del self._awaited[number]
 
     def awaits(self, kind: str = "") -> bool:
-        """Whether an answer (of this kind) is still to come."""
-        return any(not kind or held.kind == kind for held in list(self._awaited.values()))
+        """Whether an answer (of this kind, with or without a name behind ':') is still to come."""
+        kinds = [held.kind for held in list(self._awaited.values())]
+        return any(not kind or kind in (held, held.partition(":")[0]) for held in kinds)
 
     def close(self) -> bool:
         """Drop everything and wait for the threads; False if one is still at work after that."""

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -12,21 +12,51 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QListWidget,
     QListWidgetItem,
+    QPushButton,
     QWidget,
 )
 
 from pedigreeview.book.faults import Fault, FileFaults
 from pedigreeview.window.errands import OwnFault
-from pedigreeview.window.labels import action_button, column, heading, sentence
+from pedigreeview.window.labels import Flow, action_button, column, heading, sentence
 from pedigreeview.window.style import step
 
-__all__ = ["FaultsDialog"]
+__all__ = ["FaultsDialog", "way_words"]
+
+
+def way_words() -> dict[str, str]:
+    """The ways on from a fault of a file, as their buttons say them and in their order."""
+
+    def tr(text: str) -> str:
+        return QCoreApplication.translate("FaultsDialog", text)
+
+    return {
+        "again": tr("Try again"),
+        "restore": tr("Go back to a backup …"),
+        "rescue": tr("Rescue what can be read …"),
+        "save_copy": tr("Save a copy …"),
+        "read_only": tr("Open it to read only"),
+        "elsewhere": tr("Open another file …"),
+        "update": tr("How to get the newer version"),
+    }
 
 
 class FaultsDialog(QDialog):
-    """Shows one fault or the list of a file's faults; never more than sentences."""
+    """Shows one fault or the list of a file's faults; never more than sentences and ways on."""
 
-    def __init__(self, title: str, fault: Fault, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        title: str,
+        fault: Fault,
+        parent: QWidget | None = None,
+        ways: Mapping[str, Callable[[], object]] | None = None,
+    ) -> None:
+        """Show a fault.
+
+        Parameters
+        ----------
+        ways : what each of the ways that the fault names does here; others get no button
+        """
         super().__init__(parent)
         self.setWindowTitle(title)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -48,6 +78,15 @@ class FaultsDialog(QDialog):
         for line in self._shown(fault):
             QListWidgetItem(line, self.list)
         layout.addWidget(self.list, 1)
+        self.ways: dict[str, QPushButton] = {}
+        offered = Flow(s)
+        for word, text in way_words().items():
+            act = (ways or {}).get(word)
+            if act is not None and word in getattr(fault, "ways", ()):
+                self.ways[word] = action_button(text, lambda act=act: self._go(act))
+                offered.addWidget(self.ways[word])
+        if self.ways:
+            layout.addLayout(offered)
         row = QHBoxLayout()
         row.addWidget(action_button(self.tr("Copy all"), self.copy))
         row.addStretch(1)
@@ -57,7 +96,15 @@ class FaultsDialog(QDialog):
         layout.addLayout(row)
         QShortcut(QKeySequence(QKeySequence.StandardKey.Copy), self, self.copy)
         rows = min(10, max(2, len(self.lines)))
-        self.resize(70 * s, (20 + 5 * rows) * s)
+        width = 70 * s
+        tall = offered.heightForWidth(width - 6 * s) + s if self.ways else 0
+        self.resize(width, (20 + 5 * rows) * s + tall)
+        if self.ways:
+            next(iter(self.ways.values())).setFocus()
+
+    def _go(self, act: Callable[[], object]) -> None:
+        self.accept()
+        act()
 
     def _lines(self, fault: Fault) -> Sequence[str]:
         if isinstance(fault, OwnFault):

@@ -45,7 +45,7 @@ class FilterBar(QFrame):
         super().__init__()
         self.setObjectName("filters")
         s = step()
-        outer = column(max(2, s // 3))
+        outer = column(max(2, s // 2))
         self.setLayout(outer)
         first = Flow(s)
         self.text = QLineEdit()
@@ -199,6 +199,35 @@ class FilterBar(QFrame):
             share=self.share.value() / 100 if founder else 0.0,
             text=self.text.text(),
         )
+
+    def choose(self, wanted: PlantFilter, how: str) -> None:
+        """Set what is asked for, without saying so by signal."""
+        held = (self.text, self.family, self.low, self.high, self.share, *self._statuses.values())
+        blocked = [QSignalBlocker(item) for item in held]
+        if self.text.text() != wanted.text:
+            self.text.setText(wanted.text)
+        if self.family.text().strip() != wanted.family:
+            self.family.setText(wanted.family)
+        for box, value in (
+            (self.season_from, wanted.first_season),
+            (self.season_to, wanted.last_season),
+            (self.trait, wanted.trait or None),
+            (self.founder, wanted.founder or None),
+            (self.how, how),
+        ):
+            box.setCurrentIndex(max(0, box.findData(value)))
+        for status, action in self._statuses.items():
+            action.setChecked(status in wanted.statuses)
+        if wanted.low is not None:
+            self.low.setValue(wanted.low)
+        if wanted.high is not None:
+            self.high.setValue(wanted.high)
+        if wanted.share:
+            self.share.setValue(round(wanted.share * 100))
+        del blocked
+        if {"family", "trait", "founder"} & set(wanted.conditions()):
+            self.more.setChecked(True)
+        self._fit()
 
     def show_count(self, fit: int, of: int) -> None:
         """Say how many plants fit."""

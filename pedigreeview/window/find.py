@@ -1,7 +1,6 @@
-"""Find by code, name or cross as one types, over 100,000 plants at once.
+"""Find by code, name, cross, trait, status and note as one types, over 100,000 plants at once.
 
-The texts are lowered once; a search is one pass of substring tests, ranked so that a code that is
-or begins with what was typed stands before one that only holds it.
+The index itself is `book.plant_index`; here its hits are put in words and into a list for views.
 """
 
 from __future__ import annotations
@@ -9,62 +8,84 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QCoreApplication,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+)
 
 from pedigreeview.book.book import Book
+from pedigreeview.book.plant_index import Hits, PlantIndex, Reason
 from pedigreeview.window.words import cross_line
 
 __all__ = ["CodeList", "PlantFinder"]
 
 _Index = QModelIndex | QPersistentModelIndex
 
+_SNIPPET = 48
 
-class PlantFinder:
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("Find", text)
+
+
+class PlantFinder(PlantIndex):
     """Search over the plants of one book, in the order of codes given."""
 
     def __init__(self, book: Book, codes: Sequence[str]) -> None:
-        self.codes = list(codes)
         self._book = book
-        plants = book.plants
-        self.names = [plants[code].name if code in plants else "" for code in self.codes]
-        self._codes = [code.casefold() for code in self.codes]
-        self._texts = [
-            f"{code}\n{name.casefold()}\n{plants[own].cross.casefold() if own in plants else ''}"
-            for code, name, own in zip(self._codes, self.names, self.codes, strict=True)
-        ]
+        super().__init__(book, codes, {code: _cross_text(book, code) for code in book.crosses})
 
     def origin(self, row: int) -> str:
-        """'from 21-01: TP × BA', or '' for a plant of no cross: why a search by cross finds it."""
+        """'from 21-01: TP × BA', or '' for a plant of no cross."""
         plant = self._book.plants.get(self.codes[row])
         if plant is None or not plant.cross:
             return ""
-        cross = self._book.crosses.get(plant.cross)
-        if cross is None:
-            return f"from {plant.cross}"
-        signs = cross_line(self._book, cross, False)
-        return f"from {cross.cross}" + ("" if cross.cross.startswith(signs) else f": {signs}")
+        return _tr("from {}").format(_cross_text(self._book, plant.cross))
 
-    def rows(self, typed: str) -> list[int]:
-        """Places of the plants that fit: the code itself, codes beginning so, names, the rest."""
-        wanted = typed.strip().casefold()
-        if not wanted:
-            return list(range(len(self.codes)))
-        hits = [row for row, text in enumerate(self._texts) if wanted in text]
-        codes, texts = self._codes, self._texts
-        in_name = "\n" + wanted
+    def why(self, row: int, typed: str) -> str:
+        """Why a search finds a plant: its cross, 'sweet: 8', 'status: kept', 'note: …'.
 
-        def rank(row: int) -> int:
-            code = codes[row]
-            if code == wanted:
-                return 0
-            if code.startswith(wanted):
-                return 1
-            if in_name in texts[row]:
-                return 2
-            return 3
+        Where its code or its name alone says it, the cross that it came from; '' without one.
+        """
+        reasons = self.reasons(row, typed)
+        if len(reasons) > 1:
+            reasons = [one for one in reasons if one.field not in ("code", "name")]
+        return " · ".join(dict.fromkeys(self._said(row, one) for one in reasons))
 
-        hits.sort(key=rank)
-        return hits
+    def _said(self, row: int, reason: Reason) -> str:
+        if reason.field in ("code", "name", "cross"):
+            return self.origin(row)
+        if reason.field == "note":
+            return _tr("note: {}").format(_snippet(reason.text, reason.words[0]))
+        if reason.field == "place":
+            return _tr("place: {}").format(reason.text)
+        if reason.field == "status":
+            return _tr("status: {}").format(reason.text)
+        return reason.text
+
+
+def _cross_text(book: Book, code: str) -> str:
+    """'21-01: TP × BA'; the signs alone where the code is made of them."""
+    cross = book.crosses.get(code)
+    if cross is None:
+        return code
+    signs = cross_line(book, cross, False)
+    return code if code.startswith(signs) else f"{code}: {signs}"
+
+
+def _snippet(text: str, word: str) -> str:
+    """The part of a note about a word."""
+    plain = " ".join(text.split())
+    if len(plain) <= _SNIPPET:
+        return plain
+    at = max(0, plain.casefold().find(word) - _SNIPPET // 3)
+    at = plain.rfind(" ", 0, at) + 1 if at else 0
+    part = plain[at : at + _SNIPPET].rstrip()
+    return f"{'…' if at else ''}{part}{'…' if at + _SNIPPET < len(plain) else ''}"
 
 
 class CodeList(QAbstractListModel):
@@ -73,11 +94,12 @@ class CodeList(QAbstractListModel):
     CodeRole = Qt.ItemDataRole.UserRole + 1
     NameRole = Qt.ItemDataRole.UserRole + 2
     OriginRole = Qt.ItemDataRole.UserRole + 3
+    """Why it was found, else the cross that it came from."""
 
     def __init__(self, parent: QObject | None = None, most: int | None = None) -> None:
         super().__init__(parent)
         self._finder: PlantFinder | None = None
-        self._rows: list[int] = []
+        self._rows: Sequence[int] = ()
         self._typed = ""
         self._most = most
         self.found = 0
@@ -91,9 +113,12 @@ class CodeList(QAbstractListModel):
         """Show what fits."""
         self.beginResetModel()
         self._typed = typed
-        rows = self._finder.rows(typed) if self._finder is not None else []
-        self.found = len(rows)
-        self._rows = rows[: self._most] if self._most is not None else rows
+        finder = self._finder
+        hits: Hits | None = finder.found(typed) if finder is not None else None
+        self.found = len(hits) if hits is not None else 0
+        if hits is not None and self._most is not None:
+            hits = hits.first(self._most)
+        self._rows = hits if hits is not None else ()
         self.endResetModel()
 
     def code(self, row: int) -> str:
@@ -103,10 +128,8 @@ class CodeList(QAbstractListModel):
 
     def row_of(self, code: str) -> int:
         """The row of a code, or -1."""
-        if self._finder is None:
-            return -1
-        codes = self._finder.codes
-        return next((row for row, at in enumerate(self._rows) if codes[at] == code), -1)
+        at = self._finder.row(code) if self._finder is not None else -1
+        return self._rows.place_of(at) if at >= 0 and isinstance(self._rows, Hits) else -1
 
     def rowCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008
         return 0 if parent.isValid() else len(self._rows)
@@ -123,5 +146,7 @@ class CodeList(QAbstractListModel):
         if role == self.NameRole:
             return name
         if role in (self.OriginRole, Qt.ItemDataRole.AccessibleDescriptionRole):
-            return self._finder.origin(at)
+            if not self._typed.strip():
+                return self._finder.origin(at)
+            return self._finder.why(at, self._typed)
         return None

@@ -15,13 +15,38 @@ from pedigreeview.window.find import CodeList, PlantFinder
 from pedigreeview.window.labels import SearchField
 from pedigreeview.window.style import current, step
 
-__all__ = ["FindField"]
+__all__ = ["FindField", "draw_reason"]
 
 _SHOWN = 60
 
 
+def draw_reason(
+    painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+) -> None:
+    """At the end of a row: why the plant was found, as far as there is room."""
+    reason = str(index.data(CodeList.OriginRole) or "")
+    metrics = option.fontMetrics
+    taken = metrics.horizontalAdvance(str(index.data() or "")) + 3 * step()
+    box = option.rect.adjusted(step(), 0, -2 * step(), 0)
+    mirrored = option.direction == Qt.LayoutDirection.RightToLeft
+    if mirrored:
+        box.setRight(box.right() - taken)
+    else:
+        box.setLeft(box.left() + taken)
+    if not reason or box.width() < 8 * step():
+        return
+    painter.save()
+    painter.setPen(current().soft)
+    shown = metrics.elidedText(reason, Qt.TextElideMode.ElideRight, box.width())
+    side = Qt.AlignmentFlag.AlignLeft if mirrored else Qt.AlignmentFlag.AlignRight
+    painter.drawText(
+        box, int(side | Qt.AlignmentFlag.AlignAbsolute | Qt.AlignmentFlag.AlignVCenter), shown
+    )
+    painter.restore()
+
+
 class _Found(QStyledItemDelegate):
-    """A row of what was found: code and name, and at the end the cross that it came from."""
+    """A row of what was found: code and name, and at the end why."""
 
     def paint(
         self,
@@ -30,30 +55,19 @@ class _Found(QStyledItemDelegate):
         index: QModelIndex | QPersistentModelIndex,
     ) -> None:
         super().paint(painter, option, index)
-        origin = str(index.data(CodeList.OriginRole) or "")
-        metrics = option.fontMetrics
-        box = option.rect.adjusted(step(), 0, -2 * step(), 0)
-        box.setLeft(box.left() + metrics.horizontalAdvance(str(index.data() or "")) + 3 * step())
-        if not origin or box.width() < 8 * step():
-            return
-        painter.save()
-        painter.setPen(current().soft)
-        shown = metrics.elidedText(origin, Qt.TextElideMode.ElideRight, box.width())
-        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(box, int(right), shown)
-        painter.restore()
+        draw_reason(painter, option, index)
 
 
 class FindField(SearchField):
-    """Finds by code, name or cross; Enter takes the first or the marked one."""
+    """Finds by code, name, cross, trait, status or note; Enter takes the marked one."""
 
     plant_wanted = Signal(str)
 
     def __init__(self, window: QWidget) -> None:
         super().__init__("", "")
         self._window = window
-        self.setPlaceholderText(self.tr("Find a code, name or cross"))
-        self.setAccessibleName(self.tr("Find a plant by code, name or cross"))
+        self.setPlaceholderText(self.tr("Find a code, name, cross or trait"))
+        self.setAccessibleName(self.tr("Find a plant by code, name, cross, trait, status or note"))
         self.model = CodeList(self, _SHOWN)
         self.found = QListView(window)
         self.found.setObjectName("found")
@@ -87,8 +101,10 @@ class FindField(SearchField):
         self.found.setCurrentIndex(self.model.index(0, 0))
         height = self.found.sizeHintForRow(0) * min(rows, 10) + step()
         place = self.mapTo(self._window, QPoint(0, self.height() + 2))
-        width = max(self.width(), 48 * step())
+        width = min(max(self.width(), 60 * step()), self._window.width() - 2 * step())
         left = min(place.x(), self._window.width() - width - step())
+        if self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            left = max(step(), place.x() + self.width() - width)
         room = self._window.height() - place.y() - step()
         self.found.setGeometry(max(0, left), place.y(), width, min(height, room))
         self.found.show()

@@ -28,12 +28,14 @@ class GroupPanel(QDialog):
         pins: tuple[str, ...],
         errands: Errands,
         parent: QWidget | None = None,
+        *,
+        picked: tuple[str, ...] = (),
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Diversity of a group"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self._net, self._errands = net, errands
-        self._groups = groups(net, pins)
+        self._groups = groups(net, pins, picked)
         s = step()
         layout = column(s, 3 * s)
         self.setLayout(layout)

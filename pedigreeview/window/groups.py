@@ -32,12 +32,18 @@ class GroupNumber:
     words: str
 
 
-def groups(net: PedigreeNetwork, pins: tuple[str, ...]) -> list[tuple[str, tuple[str, ...]]]:
-    """The groups that can be looked at, those that hold a plant: name and codes."""
+def groups(
+    net: PedigreeNetwork, pins: tuple[str, ...], picked: tuple[str, ...] = ()
+) -> list[tuple[str, tuple[str, ...]]]:
+    """The groups that can be looked at, those that hold a plant: name and codes.
+
+    picked : plants picked on a page; where there are any, their group stands first
+    """
     known = [code for code in net.codes if code not in net.withheld]
     status = {code: net.book.plants[code].status for code in known}
     last = max((net.generation(code) or 0 for code in known), default=0)
     found = [
+        (_tr("The picked plants"), tuple(c for c in picked if c in status)),
         (_tr("Plants kept"), tuple(c for c in known if status[c] == "kept")),
         (
             _tr("Plants growing or kept"),

@@ -33,7 +33,14 @@ def keys() -> Rows:
         ("P", _tr("pin, or take the pin out; pins are lettered A, B, C")),
         (_tr("Alt+Left, Alt+Right"), _tr("back, forward")),
         ("Ctrl+F", _tr("find by code, name or cross")),
-        ("Ctrl+1, 2, 3", _tr("Pedigree, Reciprocals, Checks")),
+        (_tr("Ctrl+1, 2, 3 …"), _tr("the pages from the top of the rail down")),
+        ("F3 … F12", _tr("write down: variety, cross, pollination, fruits, harvest, sowing …")),
+        (_tr("Ctrl+Space"), _tr("the quick line: one line for one thing done")),
+        (_tr("Ctrl+Z, Ctrl+Shift+Z"), _tr("undo, redo")),
+        (_tr("Space, Ctrl+A, Esc"), _tr("pick this plant, pick all shown, pick none")),
+        (_tr("Ctrl+Shift+H, D, Y, G"), _tr("how connected, what came of it, cytoplasm, all near")),
+        (_tr("Ctrl+D, Ctrl+Shift+L"), _tr("bookmark this place, all bookmarks")),
+        (_tr("Ctrl+P"), _tr("print the picture")),
         (_tr("Ctrl+I"), _tr("pull out or push in the index")),
         (_tr("Ctrl++, Ctrl+−, Ctrl+0"), _tr("nearer, further, fit")),
         ("F1", _tr("this page")),
@@ -44,10 +51,14 @@ def mouse() -> Rows:
     """What can be clicked."""
     return [
         (_tr("Click a tag"), _tr("put that plant in focus and open its card")),
-        (_tr("Shift+click"), _tr("open its card, the focus stays")),
+        (_tr("Shift+click, Shift+drag"), _tr("pick plants; the other pages work with them")),
+        (
+            _tr("Drag a tag on another"),
+            _tr("carry pollen: cross the two, in one direction or both"),
+        ),
         (_tr("Ctrl+click"), _tr("pin it, or take the pin out")),
         (_tr("Click a pack or a tab"), _tr("unfold what is folded away; the number says how many")),
-        (_tr("Drag, wheel"), _tr("move the picture, nearer and further")),
+        (_tr("Drag the ground, wheel"), _tr("move the picture, nearer and further")),
         (_tr("Head of the card"), _tr("drag it to move the card, click it to open or fold it")),
         (
             _tr("Why?"),

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from pedigreeview.drawing.ways import NEAR, Way
+
 __all__ = ["History", "Visit"]
 
 
@@ -14,6 +16,8 @@ class Visit:
     page: str
     focus: str = ""
     selected: str = ""
+    way: Way = NEAR
+    """How the picture was looked at."""
 
 
 class History:

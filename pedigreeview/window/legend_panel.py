@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QWidget
@@ -10,6 +12,7 @@ from pedigreeview.drawing.blocks import View
 from pedigreeview.drawing.legend import Entry, legend_entries, legend_height, paint_legend
 from pedigreeview.drawing.placing import Placed
 from pedigreeview.drawing.theme import theme
+from pedigreeview.drawing.tinting import TintKey
 from pedigreeview.window.card_placing import Ground, spot_at
 from pedigreeview.window.labels import column, heading, plain_button, scrolled
 from pedigreeview.window.style import current_name, step
@@ -111,9 +114,15 @@ class KeyPanel(QFrame):
         layout.addWidget(self._area, 1)
         self.hide()
 
-    def show_key(self, placed: Placed, lying: Ground) -> None:
-        """Show the signs that occur in a picture, in the corner where they hide least."""
-        self.legend.show_entries(legend_entries(placed))
+    def show_key(
+        self,
+        placed: Placed,
+        lying: Ground,
+        tint: TintKey | None = None,
+        shown: Sequence[str] = (),
+    ) -> None:
+        """Show the tint and the signs of a picture, in the corner where they hide least."""
+        self.legend.show_entries(legend_entries(placed, key=tint, shown=shown))
         self.lie(lying)
         self.show()
         self.raise_()

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QSize, Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
     QDialog,
-    QFileDialog,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -21,29 +21,35 @@ from PySide6.QtWidgets import (
 )
 
 from pedigreeview.book.faults import Fault
-from pedigreeview.window import help_pages
-from pedigreeview.window.base_panel import BasePanel
+from pedigreeview.window.asides import Asides
+from pedigreeview.window.bench import Bench
+from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.checks_page import ChecksPage
+from pedigreeview.window.desk import Desk
+from pedigreeview.window.door import Door
 from pedigreeview.window.errands import Errands
-from pedigreeview.window.faults_dialog import FaultsDialog
+from pedigreeview.window.exploring import Exploring
 from pedigreeview.window.find_field import FindField
-from pedigreeview.window.founders_question import FoundersQuestion
-from pedigreeview.window.group_panel import GroupPanel
+from pedigreeview.window.forms.form import Form
 from pedigreeview.window.history import History, Visit
+from pedigreeview.window.keeping import KeepStrip
 from pedigreeview.window.labels import ElidedButton, column, heading, plain_button, sentence
 from pedigreeview.window.map_page import MapPage
 from pedigreeview.window.menus import Menus
-from pedigreeview.window.opening import Opened, ReadBook, Stated, build, read
+from pedigreeview.window.opening import Opened, Stated
+from pedigreeview.window.pages import make_page, page_words
 from pedigreeview.window.pedigree_page import PedigreePage
-from pedigreeview.window.preferences import FoundersAnswer, Preferences
+from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.rail import Rail
 from pedigreeview.window.reciprocals_page import ReciprocalsPage
-from pedigreeview.window.save_picture import SavePicture
-from pedigreeview.window.save_tables import SaveTables
 from pedigreeview.window.strips import CautionStrip, WorkStrip, cautions_of
 from pedigreeview.window.style import current_name, dress, step, system_name
 from pedigreeview.window.welcome import Welcome
 from pedigreeview.window.words import count
+from pedigreeview.window.writing import Writing
+
+if TYPE_CHECKING:
+    from pedigreeview.book.edits import Change
 
 __all__ = ["MainWindow"]
 
@@ -55,9 +61,14 @@ class MainWindow(QMainWindow):
         super().__init__()
         self.preferences = preferences or Preferences()
         self._dress()
-        self.opened: Opened | None = None
         self.errands = Errands(self)
+        self.desk = Desk(self.errands)
         self.history = History()
+        self.door = Door(self)
+        self.asides = Asides(self)
+        self.writing = Writing(self)
+        self.picked: tuple[str, ...] = ()
+        """Plants that were picked together on any page."""
         self.dialog: QDialog | None = None
         """The dialog that lies open, if any."""
         self.setWindowTitle(self.tr("Crossing Book"))
@@ -65,11 +76,17 @@ class MainWindow(QMainWindow):
         self._build()
         self.menus = Menus(self)
         self._connect()
+        self.exploring = Exploring(self)
         self._show_empty()
         self._scale_sides()
         if not self.restoreGeometry(self.preferences.geometry):
             room = QGuiApplication.primaryScreen().availableGeometry().size()
             self.resize(QSize(1360, 860).boundedTo(room))
+
+    @property
+    def opened(self) -> Opened | None:
+        """The book that lies open."""
+        return self.desk.opened
 
     # Putting it together ------------------------------------------------------------------------
 
@@ -79,12 +96,8 @@ class MainWindow(QMainWindow):
         row.setSpacing(0)
         row.setContentsMargins(0, 0, 0, 0)
         self.rail = Rail()
-        self.rail.add("pedigree", self.tr("Pedigree"), self.tr("The picture to click through"))
-        self.rail.add("map", self.tr("Map"), self.tr("The whole book at once"))
-        self.rail.add(
-            "reciprocals", self.tr("Reciprocals"), self.tr("Both directions of a cross compared")
-        )
-        self.rail.add("checks", self.tr("Checks"), self.tr("What in the records cannot be right"))
+        for words in page_words():
+            self.rail.add(words.name, words.text, words.tip)
         row.addWidget(self.rail)
         right = column()
         right.addWidget(self._head())
@@ -92,22 +105,33 @@ class MainWindow(QMainWindow):
         self.caution = CautionStrip()
         right.addWidget(self.work)
         right.addWidget(self.caution)
+        self.keep = KeepStrip()
+        right.addWidget(self.keep)
         self.pages = QStackedWidget()
         self.welcome = Welcome()
-        self.pedigree = PedigreePage(self.errands, self.preferences)
-        self.map = MapPage(self.errands)
+        self.pedigree = PedigreePage(self.errands, self.preferences, self.desk)
+        self.map = MapPage(self.errands, self.pedigree.shades)
         self.reciprocals = ReciprocalsPage(self.errands)
         self.checks = ChecksPage()
-        self._pages: dict[str, QWidget] = {
-            "": self.welcome,
+        made: dict[str, BookPage] = {
             "pedigree": self.pedigree,
             "map": self.map,
             "reciprocals": self.reciprocals,
             "checks": self.checks,
         }
+        self.book_pages: dict[str, BookPage] = {
+            words.name: made.get(words.name) or make_page(words.name, self)
+            for words in page_words()
+        }
+        self._pages: dict[str, QWidget] = {"": self.welcome, **self.book_pages}
         for page in self._pages.values():
             self.pages.addWidget(page)
-        right.addWidget(self.pages, 1)
+        across = QHBoxLayout()
+        across.setSpacing(0)
+        across.addWidget(self.pages, 1)
+        self.bench = Bench()
+        across.addWidget(self.bench)
+        right.addLayout(across, 1)
         right.addWidget(self._foot())
         row.addLayout(right, 1)
         self.setCentralWidget(middle)
@@ -150,7 +174,7 @@ class MainWindow(QMainWindow):
         self.base_line = ElidedButton()
         self.base_line.setProperty("role", "line")
         self.base_line.setCursor(Qt.CursorShape.PointingHandCursor)
-        self.base_line.clicked.connect(self.show_base)
+        self.base_line.clicked.connect(self.asides.show_base)
         row.addWidget(self.base_line, 3)
         self.said = QLabel()
         self.said.setProperty("role", "soft")
@@ -160,24 +184,33 @@ class MainWindow(QMainWindow):
 
     def _connect(self) -> None:
         self.rail.chosen.connect(self.show_page)
-        self.welcome.open_file.connect(self.ask_file)
-        self.welcome.open_folder.connect(self.ask_folder)
+        self.welcome.open_file.connect(self.door.ask_file)
+        self.welcome.new_book.connect(self.door.new_book)
+        self.welcome.open_folder.connect(self.door.ask_folder)
         self.welcome.open_path.connect(self.open_path)
+        self.door.opened.connect(self._take)
         self.welcome.forget.connect(self._forget)
-        self.work.cancelled.connect(self.cancel)
-        self.caution.wanted.connect(self.help_cautions)
+        self.work.cancelled.connect(self.door.cancel)
+        self.caution.wanted.connect(self.asides.help_cautions)
         self.caution.dismissed.connect(self.preferences.dismiss_caution)
         self.pedigree.visited.connect(self._visited)
         self.pedigree.said.connect(self.said.setText)
         self.pedigree.checks_wanted.connect(lambda: self.show_page("checks"))
-        self.map.plant_wanted.connect(self.show_plant)
-        self.map.tints_changed.connect(self.pedigree.canvas.set_tints)
-        self.pedigree.visited.connect(lambda _, code: self.map.mark(code))
-        self.reciprocals.plant_wanted.connect(self.show_plant)
-        self.checks.plant_wanted.connect(self.show_plant)
+        for page in self.book_pages.values():
+            page.plant_wanted.connect(self.show_plant)
+            page.picked.connect(partial(self._picked, page))
+        self.pedigree.visited.connect(lambda _, code: self._mark(code))
+        self.pedigree.canvas.cross_wanted.connect(self.writing.offer_cross)
+        self.bench.left.connect(self._leave_find)
+        self.desk.changed.connect(self._book_changed)
+        self.desk.undo_changed.connect(self._tell_undo)
+        self.desk.said.connect(self.said.setText)
+        self.desk.refused.connect(self.show_fault)
+        self.desk.keep_wanted.connect(self.door.keep_as_book)
+        self.keep.wanted.connect(lambda: self.door.keep_as_book())
         self.find_field.plant_wanted.connect(self.show_plant)
         self.find_field.left.connect(self._leave_find)
-        self.errands.faulted.connect(self._show_fault)
+        self.errands.faulted.connect(self.show_fault)
         hints = QGuiApplication.styleHints()
         hints.colorSchemeChanged.connect(self._system_changed)
 
@@ -197,13 +230,15 @@ class MainWindow(QMainWindow):
     def _redress(self) -> None:
         self._dress()
         self._scale_sides()
-        self.pedigree.redraw()
+        for page in self.book_pages.values():
+            page.redraw()
         self.map.redraw(self.preferences.text_size / 100)
         self.update()
 
     def _scale_sides(self) -> None:
         self.pedigree.fit_sides()
         self.reciprocals.fit_sides()
+        self.bench.fit(self.width())
 
     def set_look(self, look: str) -> None:
         """'system', 'light' or 'dark'."""
@@ -221,62 +256,33 @@ class MainWindow(QMainWindow):
 
     # Opening ------------------------------------------------------------------------------------
 
-    def open_path(self, path: Path, stated: Stated | None = None) -> None:
-        """Open a file or folder; the book that lies open stays until the new one is ready."""
-        path = Path(path).absolute()
-        if path.name == "datapackage.json":
-            path = path.parent
-        self.work.begin(self.tr("Opening {} …").format(path.name))
-        self.errands.ask(
-            "open",
-            lambda: read(path, stated),
-            self._was_read,
-            lambda fault: self._not_opened(path, fault),
-        )
-
-    def _was_read(self, held: ReadBook) -> None:
-        answer = self.preferences.founders_answer(held.path) if held.silent else None
-        if held.silent and answer is None:
-            self.work.end()
-            self._ask_founders(held, "seed_true")
-            return
-        self._go_on(held, answer)
-
-    def _ask_founders(self, held: ReadBook, chosen: str, focus: str = "") -> None:
-        question = FoundersQuestion(held.path.name, list(held.silent), held.worked, chosen, self)
-
-        def answered(answer: FoundersAnswer) -> None:
-            self.preferences.set_founders_answer(held.path, answer)
-            self._go_on(held, answer, focus)
-
-        question.answered.connect(answered)
-        self._show_dialog(question)
-
-    def _go_on(self, held: ReadBook, answer: FoundersAnswer | None, focus: str = "") -> None:
-        self.work.begin(self.tr("Working out {} …").format(held.path.name))
-        self.errands.ask(
-            "open",
-            lambda: build(held, answer, focus),
-            self._take,
-            lambda fault: self._not_opened(held.path, fault),
-        )
-
-    def _not_opened(self, path: Path, fault: Fault) -> None:
-        self.work.end()
-        title = self.tr("{} was not opened").format(path.name)
-        self._show_dialog(FaultsDialog(title, fault, self))
-
-    def cancel(self) -> None:
-        """Give up the opening under way; nothing changes."""
-        self.errands.drop("open")
-        self.work.end()
-
     def _take(self, opened: Opened) -> None:
         self.work.end()
-        self.opened = opened
+        if not self.door.keeping:
+            self.bench.close_form()
+        self.desk.lay(opened)
         self.preferences.note_recent(opened.path)
-        net = opened.net
         self.history.clear()
+        self._tell_book(opened)
+        self.foot.show()
+        self.menus.set_has_book(True)
+        for words in page_words():
+            self.rail.tag(words.name).setEnabled(True)
+        for name, page in self.book_pages.items():
+            if name != "pedigree":
+                page.show_opened(opened)
+        crop, texts = cautions_of(opened.net.book)
+        if crop and self.preferences.caution_dismissed(crop):
+            texts = []
+        self.caution.show_cautions(crop, texts)
+        self.keep.show_for(opened)
+        self._turn_to("pedigree")
+        self.pedigree.show_opened(opened)
+        self.pedigree.canvas.setFocus()
+
+    def _tell_book(self, opened: Opened) -> None:
+        """What head, foot and rail say of the book."""
+        net = opened.net
         self.find_field.set_finder(opened.finder)
         self.book_name.setText(opened.title)
         self.setWindowTitle(self.tr("{} – Crossing Book").format(opened.title))
@@ -286,30 +292,46 @@ class MainWindow(QMainWindow):
         ]
         if net.book.settings.crop:
             facts.insert(0, net.book.settings.crop)
+        if opened.file is not None and opened.file.read_only:
+            facts.append(self.tr("read-only"))
         self.book_facts.setText(" · ".join(facts))
         self.base_line.set_full_text(net.base_sentence())
-        self.foot.show()
-        self.menus.set_has_book(True)
-        for page in ("pedigree", "map", "reciprocals", "checks"):
-            self.rail.tag(page).setEnabled(True)
-        self.map.show_network(net)
-        self.reciprocals.show_network(net)
-        self.checks.show_problems(net, opened.problems, net.book.remarks)
         grave = sum(one.severity in ("error", "warning") for one in opened.problems)
         self.rail.tag("checks").set_count(str(grave) if grave else "")
-        crop, texts = cautions_of(net.book)
-        if crop and self.preferences.caution_dismissed(crop):
-            texts = []
-        self.caution.show_cautions(crop, texts)
-        self._turn_to("pedigree")
-        self.pedigree.show_network(net, opened.finder, opened.focus, opened.problems)
-        self.pedigree.canvas.setFocus()
+
+    def _book_changed(self, opened: Opened, change: Change) -> None:
+        self._tell_book(opened)
+        for page in self.book_pages.values():
+            page.book_changed(opened, change)
+        self.bench.tell(Form.book_changed)
+
+    def _tell_undo(self) -> None:
+        self.menus.set_undo(self.desk.undo_words, self.desk.redo_words)
+
+    def _mark(self, code: str) -> None:
+        for page in self.book_pages.values():
+            if page is not self.pedigree:
+                page.mark(code)
+        self.bench.tell(lambda form: form.mark(code))
+
+    def _picked(self, by: BookPage, codes: tuple[str, ...]) -> None:
+        """Plants were picked on one page: the others work with them."""
+        self.picked = codes
+        for page in self.book_pages.values():
+            if page is not by:
+                page.take_picked(codes)
+
+    def open_path(self, path: Path, stated: Stated | None = None) -> None:
+        """Open a file or folder; the book that lies open stays until the new one is ready."""
+        self.door.open_path(path, stated)
 
     def close_book(self) -> None:
         """Put the book away and show the first page."""
-        self.cancel()
-        self.opened = None
-        self.map.show_network(None)
+        self.door.cancel()
+        self.bench.close_form()
+        self.desk.lay(None)
+        for page in self.book_pages.values():
+            page.show_opened(None)
         self._show_empty()
 
     def _show_empty(self) -> None:
@@ -320,10 +342,11 @@ class MainWindow(QMainWindow):
         self.find_field.set_finder(None)
         self.foot.hide()
         self.caution.hide()
+        self.keep.hide()
         self.menus.set_has_book(False)
-        for page in ("pedigree", "map", "reciprocals", "checks"):
-            self.rail.tag(page).setEnabled(False)
-            self.rail.tag(page).set_count("")
+        for page in page_words():
+            self.rail.tag(page.name).setEnabled(False)
+            self.rail.tag(page.name).set_count("")
         self.welcome.show_recent(self.preferences.recent())
         self._turn_to("")
         self.welcome.file_button.setFocus()
@@ -332,34 +355,6 @@ class MainWindow(QMainWindow):
     def _forget(self, path: Path) -> None:
         self.preferences.forget_recent(path)
         self.welcome.show_recent(self.preferences.recent())
-
-    def ask_file(self) -> None:
-        """Ask for a table."""
-        dialog = QFileDialog(self, self.tr("Open a table"), self._folder())
-        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
-        dialog.setNameFilters(
-            [
-                self.tr("Tables and books (*.csv *.tsv *.txt datapackage.json)"),
-                self.tr("All files (*)"),
-            ]
-        )
-        self._open_with(dialog)
-
-    def ask_folder(self) -> None:
-        """Ask for a folder."""
-        dialog = QFileDialog(self, self.tr("Open a folder"), self._folder())
-        dialog.setFileMode(QFileDialog.FileMode.Directory)
-        dialog.setOption(QFileDialog.Option.ShowDirsOnly)
-        self._open_with(dialog)
-
-    def _open_with(self, dialog: QFileDialog) -> None:
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.fileSelected.connect(lambda text: self.open_path(Path(text)))
-        self._show_dialog(dialog)
-
-    def _folder(self) -> str:
-        recent = self.preferences.recent()
-        return str(recent[0].parent) if recent else str(Path.home())
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
@@ -402,7 +397,8 @@ class MainWindow(QMainWindow):
 
     def _note_visit(self) -> None:
         page = self.page()
-        self.history.go(Visit(page, self.pedigree.focus, self.pedigree.selected))
+        place = self.pedigree
+        self.history.go(Visit(page, place.focus, place.selected, place.way))
         self._tell_history()
 
     def _tell_history(self) -> None:
@@ -423,7 +419,7 @@ class MainWindow(QMainWindow):
         if visit is None or self.opened is None:
             return
         self._turn_to(visit.page)
-        self.pedigree.go(visit.focus, visit.selected)
+        self.pedigree.go(visit.focus, visit.selected, visit.way)
         self._tell_history()
         if visit.page == "pedigree":
             self.pedigree.canvas.setFocus()
@@ -439,69 +435,14 @@ class MainWindow(QMainWindow):
 
     # The base, saving, help ---------------------------------------------------------------------
 
-    def show_base(self) -> None:
-        """Show what every number rests on."""
-        if self.opened is None:
-            return
-        panel = BasePanel(self.opened.net, bool(self.opened.silent), self)
-        panel.change_wanted.connect(self.ask_founders_again)
-        panel.plant_wanted.connect(self.show_plant)
-        self._show_dialog(panel)
+    # Dialogs ------------------------------------------------------------------------------------
 
-    def ask_founders_again(self) -> None:
-        """Ask anew how the founders of this table are kept true."""
-        opened = self.opened
-        if opened is None or not opened.silent:
-            return
-        answer = self.preferences.founders_answer(opened.path)
-        chosen, focus = answer.word if answer is not None else "seed_true", self.pedigree.focus
-        self.errands.ask(
-            "open",
-            lambda: read(opened.path),
-            lambda held: self._ask_founders(held, chosen, focus),
-            lambda fault: self._not_opened(opened.path, fault),
-        )
+    def show_fault(self, fault: Fault) -> None:
+        """Say what did not work."""
+        self.show_dialog(self.door.fault_dialog(fault))
 
-    def save_picture(self) -> None:
-        """Save the picture to a file."""
-        if self.opened is None:
-            return
-        path = self.opened.path
-        dialog = SavePicture(
-            self.opened.net,
-            self.pedigree.look(),
-            self.errands,
-            path.parent,
-            self.opened.title,
-            self.pedigree.orientation,
-            self,
-            lit_paths=self.pedigree.canvas.lit_paths(),
-        )
-        dialog.saved.connect(self._was_saved)
-        self._show_dialog(dialog)
-
-    def show_group(self) -> None:
-        """Show what a group of plants holds."""
-        if self.opened is not None:
-            net, pins = self.opened.net, self.pedigree.pins
-            self._show_dialog(GroupPanel(net, pins, self.errands, self))
-
-    def save_tables(self) -> None:
-        """Save the book as a table or a folder of tables."""
-        if self.opened is None:
-            return
-        dialog = SaveTables(self.opened.net.book, self.errands, self.opened.path, self)
-        dialog.saved.connect(self._was_saved)
-        self._show_dialog(dialog)
-
-    def _was_saved(self, path: Path) -> None:
-        at = datetime.now().strftime("%H:%M")
-        self.said.setText(self.tr("Saved {} at {}").format(path.name, at))
-
-    def _show_fault(self, fault: Fault) -> None:
-        self._show_dialog(FaultsDialog(self.tr("That did not work"), fault, self))
-
-    def _show_dialog(self, dialog: QDialog) -> None:
+    def show_dialog(self, dialog: QDialog) -> None:
+        """Open a dialog, no larger than the screen."""
         self.dialog = dialog
 
         def gone() -> None:
@@ -513,24 +454,16 @@ class MainWindow(QMainWindow):
         dialog.resize(dialog.size().boundedTo(room))
         dialog.open()
 
-    def help_signs(self) -> None:
-        """Help: signs of the picture and keys."""
-        self._show_dialog(help_pages.signs_and_keys(self))
-
-    def help_words(self) -> None:
-        """Help: words of the trade."""
-        self._show_dialog(help_pages.HelpSheet(self.tr("Words"), [("", help_pages.words())], self))
-
-    def help_cautions(self) -> None:
-        """Help: cautions."""
-        parts = [("", help_pages.cautions())]
-        self._show_dialog(help_pages.HelpSheet(self.tr("Cautions"), parts, self))
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.bench.fit(self.width())
 
     # Leaving ------------------------------------------------------------------------------------
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self.preferences.geometry = self.saveGeometry()
         self.work.end()
+        self.desk.lay(None)
         self.errands.close()
         super().closeEvent(event)
 

@@ -8,24 +8,25 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QFrame, QWidget
+from PySide6.QtWidgets import QFrame
 
-from pedigreeview.book.faults import Fault
-from pedigreeview.book.filtering import PlantFilter, left_out, seasons
+from pedigreeview.book.filtering import seasons
 from pedigreeview.drawing.theme import theme
-from pedigreeview.drawing.tinting import Tint, Wanted
+from pedigreeview.drawing.tinting import Tint
+from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.errands import Errands
-from pedigreeview.window.filter_bar import FilterBar
 from pedigreeview.window.labels import column, sentence
 from pedigreeview.window.overview import BookMap
+from pedigreeview.window.shade_bars import ShadeBars
+from pedigreeview.window.shades import Shades
 from pedigreeview.window.style import current_name, step
-from pedigreeview.window.tint_bar import TintBar
 
 if TYPE_CHECKING:
+    from pedigreeview.book.edits import Change
     from pedigreeview.drawing.overview import Overview
     from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.window.opening import Opened
 
 __all__ = ["MapPage"]
 
@@ -39,21 +40,17 @@ class _Made:
     years: list[int]
 
 
-class MapPage(QWidget):
+class MapPage(BookPage):
     """The map with the controls above it."""
 
-    plant_wanted = Signal(str)
-    """A plant is asked for in focus."""
-    tints_changed = Signal(object)
-    """Colour by code for `PedigreeCanvas.set_tints`, or None for plain paper."""
-
-    def __init__(self, errands: Errands) -> None:
+    def __init__(self, errands: Errands, shades: Shades | None = None) -> None:
         super().__init__()
         self.setObjectName("page")
         self._errands = errands
         self._net: PedigreeNetwork | None = None
         self._made = False
         self._focus = ""
+        self._text_scale = 1.0
         s = step()
         outer = column()
         self.setLayout(outer)
@@ -62,48 +59,61 @@ class MapPage(QWidget):
         above = column(max(2, s // 3))
         above.setContentsMargins(s, s // 2, s, s // 2)
         tools.setLayout(above)
-        self.tints, self.filters = TintBar(), FilterBar()
+        self._own = shades is None
+        """Whether no other page shares the tint and the filter."""
+        self.shades = shades or Shades(errands, self)
+        bars = ShadeBars(self.shades)
+        self.tints, self.filters = bars.tints, bars.filters
         self.said = sentence("", "soft")
         self.said.hide()
-        for widget in (self.tints, self.filters, self.said):
+        for widget in (bars, self.said):
             above.addWidget(widget)
         self.map = BookMap()
         outer.addWidget(tools)
         outer.addWidget(self.map, 1)
         self.map.plant_wanted.connect(self.plant_wanted)
-        self.map.selected.connect(self.tints.set_focus)
-        self.tints.wanted.connect(self._tint)
-        self.filters.changed.connect(self._filter)
+        self.map.selected.connect(self.shades.set_focus)
+        self.shades.tinted.connect(lambda tint, _: self._tinted(tint))
+        self.shades.filtered.connect(self._filtered)
 
     # The book -----------------------------------------------------------------------------------
 
-    def show_network(self, net: PedigreeNetwork | None) -> None:
+    def show_opened(self, opened: Opened | None) -> None:
+        """Another book, or none."""
+        self.show_network(opened.net if opened is not None else None)
+
+    def book_changed(self, opened: Opened, change: Change) -> None:
+        """The book after an edit: the plant that is marked stays so."""
+        focus = self._focus
+        self.show_network(opened.net, edited=True)
+        if focus in opened.net.book.plants:
+            self.mark(focus)
+
+    def show_network(self, net: PedigreeNetwork | None, *, edited: bool = False) -> None:
         """Show another book; the map itself is made when it is looked at."""
-        for kind in ("map", "tint", "filter"):
-            self._errands.drop(kind)
+        self._errands.drop("map")
         self._net, self._made, self._focus = net, False, ""
         self.map.show_overview(None)
-        self.tints.set_network(None)
-        self.filters.set_network(None)
-        self.tints_changed.emit(None)
+        self.shades.set_network(net, edited=edited)
         if self.isVisible():
             self._make()
 
     def mark(self, code: str) -> None:
         """Mark the plant that the window is at."""
         self._focus = code
-        self.tints.set_focus(code)
+        if self.isVisible() or self._own:
+            self.shades.set_focus(code)
         self.map.set_selected(code)
         if code:
             self.map.show_code(code)
 
-    def redraw(self, text_scale: float = 1.0) -> None:
+    def redraw(self, text_scale: float | None = None) -> None:
         """Draw again, as after a change of theme or of the size of the text."""
+        text_scale = self._text_scale if text_scale is None else text_scale
+        self._text_scale = text_scale
         self.map.set_text_scale(text_scale)
         self.map.set_theme(theme(current_name()))
-        wanted = self.tints.current()
-        if wanted is not None:
-            self._tint(wanted)
+        self.shades.redraw()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -129,9 +139,9 @@ class MapPage(QWidget):
     def _show(self, made: _Made) -> None:
         self._say("")
         self.map.show_overview(made.overview, made.names)
-        founders = made.overview.founders()
-        self.tints.set_network(self._net, founders)
-        self.filters.set_network(self._net, founders, made.years)
+        self.shades.set_offer(made.overview.founders(), made.years)
+        self._tinted(self.shades.tint)
+        self._filtered(self.shades.out, self.shades.how)
         if self._focus:
             self.mark(self._focus)
 
@@ -141,53 +151,10 @@ class MapPage(QWidget):
 
     # Tints and filters --------------------------------------------------------------------------
 
-    def _tint(self, wanted: Wanted | None) -> None:
-        net, shades = self._net, theme(current_name())
-        self._errands.drop("tint")
-        if net is None or wanted is None:
-            self._show_tint(None)
-            return
-
-        def work() -> Tint:
-            from pedigreeview.drawing.tinting import tint
-
-            return tint(net, wanted, shades)
-
-        def failed(fault: Fault) -> None:
-            self._show_tint(None)
-            self.tints.say(fault.sentence())
-
-        self._errands.ask("tint", work, self._show_tint, failed)
-
-    def _show_tint(self, tint: Tint | None) -> None:
-        if tint is not None:
-            self.tints.show_tint(tint)
-        else:
-            self.tints.key.show_key(None)
+    def _tinted(self, tint: Tint | None) -> None:
         if self.map.overview is not None:
             self.map.set_tint(tint)
-        self.tints_changed.emit(None if tint is None else tint.by_code())
 
-    def _filter(self, wanted: PlantFilter, how: str) -> None:
-        net = self._net
-        self._errands.drop("filter")
-        if net is None:
-            return
-        if wanted.empty():
-            self._leave(frozenset(), how)
-            return
-
-        def work() -> frozenset[str]:
-            from pedigreeview.drawing.tinting import shares_of
-
-            shares = shares_of(net, wanted.founder) if wanted.founder else None
-            return frozenset(left_out(net.book, wanted, shares=shares))
-
-        self._errands.ask("filter", work, lambda out: self._leave(out, how))
-
-    def _leave(self, out: frozenset[str], how: str) -> None:
-        assert self._net is not None
-        count = len(self._net.codes)
-        self.filters.show_count(count - len(out), count)
+    def _filtered(self, out: frozenset[str], how: str) -> None:
         self.map.set_faded(out if how == "fade" else ())
         self.map.set_hidden(out if how == "hide" else ())

@@ -9,6 +9,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
+from pedigreeview.window.book_acts import BookActs
+from pedigreeview.window.pages import page_words
 from pedigreeview.window.welcome import demo_entries
 
 if TYPE_CHECKING:
@@ -26,7 +28,10 @@ class Menus:
         self._window = window
         self._with_book: list[QAction] = []
         self.actions: dict[str, QAction] = {}
+        self.book_acts = BookActs(window)
         self._file()
+        self._edit()
+        self._write()
         self._view()
         self._go()
         self._help()
@@ -64,8 +69,9 @@ class Menus:
         w = self._window
         menu = self._menu(w.tr("&File"))
         key = QKeySequence.StandardKey
-        self._add(menu, "open_file", w.tr("&Open a table …"), w.ask_file, key.Open)
-        self._add(menu, "open_folder", w.tr("Open a &folder …"), w.ask_folder, "Ctrl+Shift+O")
+        self._add(menu, "new_book", w.tr("&New book …"), w.door.new_book, key.New)
+        self._add(menu, "open_file", w.tr("&Open a book or table …"), w.door.ask_file, key.Open)
+        self._add(menu, "open_folder", w.tr("Open a &folder …"), w.door.ask_folder, "Ctrl+Shift+O")
         self.recent = menu.addMenu(w.tr("&Recent"))
         self.recent.aboutToShow.connect(self._fill_recent)
         demos = menu.addMenu(w.tr("Open a &demo"))
@@ -75,14 +81,73 @@ class Menus:
             )
         menu.addSeparator()
         self._add(
-            menu, "save_picture", w.tr("Save the &picture …"), w.save_picture, "Ctrl+E", book=True
+            menu,
+            "save_picture",
+            w.tr("Save the &picture …"),
+            w.asides.save_picture,
+            "Ctrl+E",
+            book=True,
         )
         self._add(
-            menu, "save_tables", w.tr("Save as &tables …"), w.save_tables, "Ctrl+Shift+S", book=True
+            menu,
+            "print_picture",
+            w.tr("&Print the picture …"),
+            lambda: w.exploring.print_view(),
+            key.Print,
+            book=True,
         )
+        self._add(
+            menu,
+            "save_tables",
+            w.tr("Save as &tables …"),
+            w.asides.save_tables,
+            "Ctrl+Shift+S",
+            book=True,
+        )
+        menu.addSeparator()
+        acts = self.book_acts
+        self._add(menu, "save_copy", w.tr("Save a &copy …"), w.door.save_copy, book=True)
+        self._add(menu, "backups", w.tr("&Backups …"), w.door.show_backups, book=True)
+        self._add(menu, "settings", w.tr("Book s&ettings …"), acts.settings, "Ctrl+,", book=True)
         menu.addSeparator()
         self._add(menu, "close_book", w.tr("&Close the book"), w.close_book, key.Close, book=True)
         self._add(menu, "quit", w.tr("&Quit"), w.close, "Ctrl+Q")
+
+    def _edit(self) -> None:
+        w = self._window
+        menu = self._menu(w.tr("&Edit"))
+        key = QKeySequence.StandardKey
+        self._add(menu, "undo", w.tr("&Undo"), w.desk.undo, key.Undo)
+        self._add(menu, "redo", w.tr("&Redo"), w.desk.redo, "Ctrl+Shift+Z")
+        acts = self.book_acts
+        self._add(
+            menu, "done", w.tr("&What was done …"), acts.what_was_done, "Ctrl+Alt+Z", book=True
+        )
+        menu.addSeparator()
+        self._add(menu, "correct", w.tr("&Correct parents …"), acts.correct_parents, book=True)
+        self._add(menu, "delete", w.tr("&Delete this plant …"), acts.delete_plant, book=True)
+        self.set_undo("", "")
+
+    def _write(self) -> None:
+        w = self._window
+        menu = self._menu(w.tr("&Write"))
+        for at, group in enumerate(w.writing.entries()):
+            if at:
+                menu.addSeparator()
+            for entry in group:
+                act = partial(w.writing.open, entry.name)
+                self._add(menu, f"write_{entry.name}", entry.text, act, entry.key, book=True)
+
+    def set_undo(self, undo: str, redo: str) -> None:
+        """What the menu offers to take back and to make again; '' for nothing."""
+        w = self._window
+        for name, words, text, alone in (
+            ("undo", undo, w.tr("&Undo: {}"), w.tr("&Undo")),
+            ("redo", redo, w.tr("&Redo: {}"), w.tr("&Redo")),
+        ):
+            action = self.actions[name]
+            action.setEnabled(bool(words))
+            action.setText(text.format(words.replace("&", "&&")) if words else alone)
 
     def _fill_recent(self) -> None:
         self.recent.clear()
@@ -122,7 +187,11 @@ class Menus:
             menu, "whole", w.tr("&Whole book"), page.whole_button.click, "Ctrl+Shift+W", book=True
         )
         self._add(menu, "turn", w.tr("&Sideways"), page.turn_button.click, "Ctrl+T", book=True)
-        self._add(menu, "group", w.tr("&Diversity of a group …"), w.show_group, book=True)
+        menu.addSeparator()
+        menu.addActions(list(page.commands.values()))
+        self._with_book += page.commands.values()
+        menu.addSeparator()
+        self._add(menu, "group", w.tr("&Diversity of a group …"), w.asides.show_group, book=True)
         menu.addSeparator()
         looks = menu.addMenu(w.tr("&Light or dark"))
         group = QActionGroup(w)
@@ -149,15 +218,10 @@ class Menus:
         self._add(menu, "back", w.tr("&Back"), w.back, "Alt+Left", book=True)
         self._add(menu, "forward", w.tr("&Forward"), w.forward, "Alt+Right", book=True)
         menu.addSeparator()
-        for at, (page, text) in enumerate(
-            (
-                ("pedigree", w.tr("&Pedigree")),
-                ("map", w.tr("&Map")),
-                ("reciprocals", w.tr("&Reciprocals")),
-                ("checks", w.tr("&Checks")),
+        for at, page in enumerate(page_words(), 1):
+            self._add(
+                menu, page.name, page.text, partial(w.show_page, page.name), f"Ctrl+{at}", book=True
             )
-        ):
-            self._add(menu, page, text, partial(w.show_page, page), f"Ctrl+{at + 1}", book=True)
         menu.addSeparator()
         self._add(
             menu, "find", w.tr("F&ind …"), w.go_find, QKeySequence.StandardKey.Find, book=True
@@ -167,6 +231,6 @@ class Menus:
         w = self._window
         menu = self._menu(w.tr("&Help"))
         key = QKeySequence.StandardKey.HelpContents
-        self._add(menu, "help_signs", w.tr("&Signs and keys"), w.help_signs, key)
-        self._add(menu, "help_words", w.tr("&Words"), w.help_words)
-        self._add(menu, "help_cautions", w.tr("&Cautions"), w.help_cautions)
+        self._add(menu, "help_signs", w.tr("&Signs and keys"), w.asides.help_signs, key)
+        self._add(menu, "help_words", w.tr("&Words"), w.asides.help_words)
+        self._add(menu, "help_cautions", w.tr("&Cautions"), w.asides.help_cautions)

@@ -16,9 +16,11 @@ from pedigreeview.window.preferences import FoundersAnswer
 from pedigreeview.window.walking import first_focus
 
 if TYPE_CHECKING:
+    from pedigreeview.book.book_file import BookFile
+    from pedigreeview.book.edits import Change
     from pedigreeview.network import PedigreeNetwork
 
-__all__ = ["Opened", "ReadBook", "Stated", "build", "is_table", "read"]
+__all__ = ["Opened", "ReadBook", "Stated", "after_edit", "build", "is_table", "read"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +32,8 @@ class ReadBook:
     silent: tuple[str, ...]
     """Founders that say neither kind nor fixation; none for a folder, which has settings."""
     worked: dict[str, Example]
+    file: BookFile | None = None
+    """The book's own file; None for a table or a folder."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +47,8 @@ class Opened:
     title: str
     silent: tuple[str, ...] = ()
     focus: str = ""
+    file: BookFile | None = None
+    """The book's own file; None for a table or a folder, which are only read."""
 
 
 def is_table(path: Path) -> bool:
@@ -67,6 +73,11 @@ def read(path: Path, stated: Stated | None = None) -> ReadBook:
     """
     from pedigreeview.exchange import read_book
 
+    if path.suffix.lower() == ".pedbook":
+        from pedigreeview.book.book_file import BookFile
+
+        file = BookFile.open(path)
+        return ReadBook(path, file.book, (), {}, file)
     if stated is not None:
         book = read_book(path, founders_as=stated.founders_as or None, fixation=stated.fixation)
         return ReadBook(path, book, (), {})
@@ -113,4 +124,23 @@ def build(held: ReadBook, answer: FoundersAnswer | None, focus: str = "") -> Ope
     net.reciprocal_pairs()
     net.base_sentence()
     title = book.settings.name or held.path.stem or held.path.name
-    return Opened(held.path, net, problems, finder, title, held.silent, focus)
+    return Opened(held.path, net, problems, finder, title, held.silent, focus, held.file)
+
+
+def after_edit(opened: Opened, file: BookFile, change: Change) -> Opened:
+    """The same book after an edit; the network is built anew only where the pedigree changed."""
+    from pedigreeview.network import PedigreeNetwork
+
+    book = file.book
+    if change.pedigree:
+        net = PedigreeNetwork.from_records(book)
+    else:
+        net = opened.net.with_book(book)
+    return replace(
+        opened,
+        net=net,
+        problems=tuple(net.problems()),
+        finder=PlantFinder(book, net.codes),
+        title=book.settings.name or opened.path.stem,
+        silent=(),
+    )

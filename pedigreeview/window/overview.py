@@ -2,14 +2,15 @@
 
 Mouse: drag pans, the wheel zooms about the pointer (with Ctrl across alone, with Shift down alone),
 two fingers on a touchpad pan, a click marks a plant and brings out its relatives, a double click
-asks for it in focus; a double click on the ground fits the map.  Keys walk as in the picture.
+asks for it in focus; a double click on the ground fits the map; picking many: see `picking`.  Keys
+walk as in the picture.  As in the picture, left stays left in every language.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleEvent,
@@ -19,7 +20,6 @@ from PySide6.QtGui import (
     QInputDevice,
     QKeyEvent,
     QMouseEvent,
-    QNativeGestureEvent,
     QPainter,
     QPaintEvent,
     QResizeEvent,
@@ -29,14 +29,20 @@ from PySide6.QtWidgets import QApplication, QFrame, QToolTip, QWidget
 
 from pedigreeview.drawing.overview import Overview
 from pedigreeview.drawing.overview_painter import OverviewPainter, band_name
+from pedigreeview.drawing.overview_picks import PickedRows, codes_kept
 from pedigreeview.drawing.overview_raster import Showing
+from pedigreeview.drawing.picked import draw_band
 from pedigreeview.drawing.signs import colour, pen
 from pedigreeview.drawing.tags import font
 from pedigreeview.drawing.theme import Theme, theme
 from pedigreeview.drawing.tinting import Tint
+from pedigreeview.window.canvas_access import install
 from pedigreeview.window.canvas_keys import walk_word
+from pedigreeview.window.gestures import listen_to_pinches, pinch_of
+from pedigreeview.window.map_access import spoken_of_map
 from pedigreeview.window.overview_corner import corner_rect, draw_corner, place_in_corner
 from pedigreeview.window.overview_frame import MapFrame
+from pedigreeview.window.picking import Pickable, Picking
 from pedigreeview.window.style import current_name
 
 __all__ = ["BookMap"]
@@ -52,6 +58,8 @@ class BookMap(MapFrame):
     hovered = Signal(str)
     menu_wanted = Signal(str, QPoint)
     """Plant (or '' for the ground) and the place on the screen."""
+    picked = Signal(object)
+    """The plants that the person has picked here, as a tuple."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -71,6 +79,27 @@ class BookMap(MapFrame):
         self._press: QPoint | None = None
         self._dragging = self._in_corner = False
         self._small: QImage | None = None
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+        listen_to_pinches(self)
+        install()
+        self.plant_tips = True
+        """Whether a tip says what a plant is; False where a card does."""
+        self._picked_rows = PickedRows(None, ())
+        self.picking = Picking(
+            self,
+            Pickable(
+                at=lambda spot: [code] if (code := self.at(spot)) else [],
+                inside=self._codes_inside,
+                all_shown=self._codes_inside,
+                current=self.selected_code,
+            ),
+        )
+        self.picking.changed.connect(self._picked)
+        self.words_for: Callable[[str], str] = lambda code: ""
+        """What a screen reader says of a plant; '' for the words of the tip."""
+        self.description_of: Callable[[str], str] = lambda code: ""
+        """What it may add."""
+        self.spoken = spoken_of_map(self)
         self._describe()
 
     # What is shown ------------------------------------------------------------------------------
@@ -81,6 +110,7 @@ class BookMap(MapFrame):
         self._names = names or {}
         self._showing, self._tint, self._small = Showing(), None, None
         self._painter = OverviewPainter(overview, self._theme) if overview is not None else None
+        self._find_picked()
         self.fit()
         self._describe()
         self._changed()
@@ -116,6 +146,43 @@ class BookMap(MapFrame):
         """Colour plants by a value instead of by founders; None: by founders again."""
         self._tint = tint
         self._show(tint=None if tint is None else tint.rgb)
+
+    def set_picked(self, codes: Iterable[str]) -> None:
+        """Mark plants as picked without saying so by signal."""
+        before = self.picking.codes
+        self.picking.set(codes)
+        if self.picking.codes is not before:
+            self._find_picked()
+
+    def picked_codes(self) -> tuple[str, ...]:
+        """The picked plants."""
+        return self.picking.codes
+
+    def moving(self) -> bool:
+        """Whether the map is being dragged."""
+        return self._dragging or self._in_corner or self.picking.drawing
+
+    def _picked(self, codes: tuple[str, ...]) -> None:
+        self._point_at(-1)
+        self._find_picked()
+        self.picked.emit(codes)
+
+    def _find_picked(self) -> None:
+        self._picked_rows = PickedRows(self._overview, self.picking.codes)
+
+    def spoken_words(self, code: str) -> str:
+        """What a screen reader says of a plant; '' for the words of the tip."""
+        return self.words_for(code)
+
+    def spoken_more(self, code: str) -> str:
+        """What a screen reader may add."""
+        return self.description_of(code)
+
+    def _codes_inside(self, band: QRect | None = None) -> list[str]:
+        """Plants in a band, or all, but those that a filter leaves out."""
+        if self._overview is None:
+            return []
+        return codes_kept(self._overview, self.frame(), self._showing, band)
 
     def set_faded(self, codes: Iterable[str] = ()) -> None:
         """Put plants back, such as those that do not fit a filter."""
@@ -186,6 +253,11 @@ class BookMap(MapFrame):
         if QAccessible.isActive() and self.hasFocus():
             event = QAccessibleEvent(self, QAccessible.Event.DescriptionChanged)
             QAccessible.updateAccessibility(event)
+            if self.selected_code():
+                # The marked plant is the first of the children.
+                event = QAccessibleEvent(self, QAccessible.Event.Focus)
+                event.setChild(0)
+                QAccessible.updateAccessibility(event)
 
     def sizeHint(self) -> QSize:
         return QSize(900, 640)
@@ -198,6 +270,8 @@ class BookMap(MapFrame):
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self.viewport())
         try:
+            # A painter goes by the application's direction, not by that of its widget.
+            painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
             area = self.viewport().rect()
             if self._painter is None or self._overview is None or not len(self._overview):
                 painter.fillRect(area, colour(self._theme["ground"]))
@@ -207,8 +281,10 @@ class BookMap(MapFrame):
                 self._painter.paint(
                     painter, self.frame(), self._showing, self.viewport().devicePixelRatioF()
                 )
+                self._picked_rows.paint(painter, self.frame(), self._theme)
                 self._foot(painter)
                 self._corner(painter)
+                draw_band(painter, self.picking.band, self._theme)
             if self.hasFocus():
                 painter.setPen(pen(self._theme["select"], 2.0))
                 painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -358,14 +434,14 @@ class BookMap(MapFrame):
     def viewportEvent(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
             row = self.row_at(event.pos())
-            words = self.words_of(row) if row >= 0 else ""
+            words = self.words_of(row) if row >= 0 and self.plant_tips else ""
             QToolTip.showText(event.globalPos(), words, self.viewport())
             return True
-        if (
-            isinstance(event, QNativeGestureEvent)
-            and event.gestureType() == Qt.NativeGestureType.ZoomNativeGesture
-        ):
-            self.zoom_by(1.0 + event.value(), event.position())
+        pinch = pinch_of(event, self)
+        if pinch is not None:
+            self._point_at(-1)
+            self.zoom_by(*pinch)
+            event.accept()
             return True
         return super().viewportEvent(event)
 

@@ -7,6 +7,7 @@ Pointing at an ancestor or a path lights it in the picture.
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
@@ -15,7 +16,9 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QWidget
 from pedigreeview.window.answers import PairAnswer
 from pedigreeview.window.figure import Figure, WithheldNotice
 from pedigreeview.window.labels import (
+    Flow,
     LinkLabel,
+    action_button,
     clear,
     column,
     heading,
@@ -50,6 +53,10 @@ class PairSlip(QFrame):
     lit = Signal(object)
     """Paths to light up in the picture; an empty list lights none."""
     checks_wanted = Signal()
+    connection_wanted = Signal(str, str)
+    """The two are to be shown with what connects them."""
+    beside_wanted = Signal(str, str)
+    """The two are to be shown side by side."""
     answered = Signal(object)
     """All paths of the pair whose numbers have come."""
 
@@ -204,6 +211,7 @@ class PairSlip(QFrame):
             figure.lit.connect(self._point)
             self.figures[key] = figure
         pair = (answer.a, answer.b)
+        self._add_ways(pair)
         for key, wanted in (
             ("progeny", self.progeny_why_wanted),
             ("coancestry", self.coancestry_why_wanted),
@@ -225,6 +233,18 @@ class PairSlip(QFrame):
         self._area.verticalScrollBar().setValue(0)
         if coancestry is not None:
             coancestry.unfold()
+
+    def _add_ways(self, pair: tuple[str, str]) -> None:
+        """Two other ways of looking at the pair."""
+        row = Flow(step())
+        for text, wanted in (
+            (self.tr("How they connect"), self.connection_wanted),
+            (self.tr("Side by side"), self.beside_wanted),
+        ):
+            row.addWidget(action_button(text, partial(wanted.emit, *pair)))
+        holder = QWidget()
+        holder.setLayout(row)
+        self._body.addWidget(holder)
 
     def show_coancestry_why(self, told: Explanation) -> None:
         """Put in the common ancestors when they have come, and light all paths."""

@@ -10,7 +10,7 @@ import json
 from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QSettings
+from PySide6.QtCore import QByteArray, QLocale, QSettings
 
 __all__ = ["ANSWERS", "FoundersAnswer", "Preferences"]
 
@@ -116,6 +116,30 @@ class Preferences:
     @geometry.setter
     def geometry(self, value: QByteArray) -> None:
         self._settings.setValue("look/geometry", value)
+
+    # Writing ------------------------------------------------------------------------------------
+
+    def last_used(self, form: str) -> dict[str, str]:
+        """What was typed last into the fields of a form that are proposed again."""
+        return self._table(f"forms/{form}")
+
+    def set_last_used(self, form: str, values: dict[str, str]) -> None:
+        """Remember what was typed."""
+        self._settings.setValue(f"forms/{form}", json.dumps({**self.last_used(form), **values}))
+
+    @property
+    def date_order(self) -> str:
+        """'day-month' or 'month-day': how '12/5' is read; the system's order at first."""
+        value = str(self._settings.value("writing/date_order", ""))
+        if value in ("day-month", "month-day"):
+            return value
+        short = QLocale.system().dateFormat(QLocale.FormatType.ShortFormat)
+        month, day = short.find("M"), short.find("d")
+        return "month-day" if 0 <= month < day else "day-month"
+
+    @date_order.setter
+    def date_order(self, value: str) -> None:
+        self._settings.setValue("writing/date_order", value)
 
     # Cautions -----------------------------------------------------------------------------------
 

@@ -97,9 +97,11 @@ class SaveTables(WritingDialog):
         self.message.setText(self.tr("Writing …"))
 
         def work() -> Path:
-            from pedigreeview.exchange import data_package, plant_table
+            from pedigreeview.exchange import data_package, pedbook, plant_table
 
-            (data_package if folder else plant_table).write(book, path)
+            # The photos of a book's own file are laid out beside its tables first.
+            with pedbook.unpacked(book) as ready:
+                (data_package if folder else plant_table).write(ready, path)
             return path
 
         self._errands.ask("save", work, self._done, self._failed)

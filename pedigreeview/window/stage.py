@@ -10,6 +10,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from pedigreeview.drawing.placing import Placed
+from pedigreeview.drawing.tinting import TintKey
 from pedigreeview.window.canvas import PedigreeCanvas
 from pedigreeview.window.card import Card
 from pedigreeview.window.card_placing import Ground, ground
@@ -66,12 +67,14 @@ class Stage(QWidget):
         if self.key.isVisible():
             self.key.lie(self._ground(self.card))
 
-    def show_key(self, placed: Placed | None) -> None:
-        """Show the key to a picture, or put it away."""
+    def show_key(
+        self, placed: Placed | None, tint: TintKey | None = None, shown: Sequence[str] = ()
+    ) -> None:
+        """Show the key to a picture, its tint and further marks on it, or put it away."""
         if placed is None:
             self.key.hide()
         else:
-            self.key.show_key(placed, self._ground(self.card))
+            self.key.show_key(placed, self._ground(self.card), tint, shown)
             self.card.let_go()
             self.lay_card(self._seen)
 

@@ -282,7 +282,7 @@ QListView, QTableView, QTreeView {{ background: {n["sheet"]}; border: 1px solid 
     border-radius: {third}px; selection-background-color: {n["accent_soft"]};
     selection-color: {n["ink"]}; }}
 QListView:focus, QTableView:focus, QTreeView:focus {{ border: 1px solid {n["focus"]}; }}
-#drawer QListView {{ background: transparent; border: none; }}
+#drawer QListView, #drawer QTreeView {{ background: transparent; border: none; }}
 #drawer QListView::item {{ border: 2px solid transparent; border-radius: {third}px; }}
 #drawer QListView::item:focus {{ border: 2px solid {n["focus"]}; }}
 #drawer QListView::item:selected {{ background: {n["accent_soft"]}; color: {n["ink"]}; }}

@@ -213,10 +213,10 @@ class TintBar(QFrame):
         self._focus = ""
         self.choose(None)
 
-    def set_focus(self, code: str) -> None:
+    def set_focus(self, code: str, *, ask: bool = True) -> None:
         """Tell which plant the coancestry is with; asks anew while that is the tint."""
         changed, self._focus = code != self._focus, code
-        if changed and code and self.kind.currentData() == "coancestry":
+        if ask and changed and code and self.kind.currentData() == "coancestry":
             self.wanted.emit(self.current())
 
     def current(self) -> Wanted | None:
@@ -243,6 +243,9 @@ class TintBar(QFrame):
                 box.setCurrentIndex(box.findData(value))
         self._fit_boxes()
         if wanted is None:
+            with QSignalBlocker(self.kind):
+                self.kind.setCurrentIndex(0)
+            self._fit_boxes()
             self.show_tint(None)
 
     def show_tint(self, tint: Tint | None) -> None:

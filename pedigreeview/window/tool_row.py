@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QResizeEvent
@@ -63,6 +64,17 @@ class Tools(QWidget):
         self.key = self._button(
             self.tr("Key"), self.tr("What the signs of the picture mean"), checkable=True
         )
+        self.ways, self.ways_menu = self._with_menu(
+            self.tr("Look at …"), self.tr("Other ways of looking at the pedigree")
+        )
+        self.shades = self._button(
+            self.tr("Tint and filter"),
+            self.tr("Tint plants by a number or a trait; fade or fold away what does not fit"),
+            checkable=True,
+        )
+        self.marks, self.marks_menu = self._with_menu(
+            self.tr("Bookmarks"), self.tr("Named places in this book")
+        )
         self.trail = LinkLabel("", "soft")
         self.trail.setAccessibleName(self.tr("Plants visited"))
         self.trail.setWordWrap(False)
@@ -72,20 +84,41 @@ class Tools(QWidget):
         self._menu = QMenu(self)
         self._menu.aboutToShow.connect(self._fill)
         self.more.setMenu(self._menu)
+        self._depths = (
+            (_captioned(self.tr("Generations up"), self.up), self.up),
+            (_captioned(self.tr("down"), self.down), self.down),
+        )
+        deep, low = (holder for holder, _ in self._depths)
         self.items: tuple[QWidget, ...] = (
             self.index,
-            _captioned(self.tr("Generations up"), self.up),
-            _captioned(self.tr("down"), self.down),
+            deep,
+            low,
             self.further,
             self.fit,
             self.nearer,
             self.whole,
+            self.ways,
+            self.shades,
+            self.marks,
             self.sideways,
             self.key,
             self.trail,
         )
-        self._last_out = (9, 7, 8, 6, 3, 5, 4, 2, 1)
-        """Places of the tools in the order in which they leave the row."""
+        self._last_out: tuple[QWidget, ...] = (
+            self.trail,
+            self.sideways,
+            self.marks,
+            self.key,
+            self.whole,
+            self.further,
+            self.nearer,
+            self.fit,
+            self.shades,
+            self.ways,
+            low,
+            deep,
+        )
+        """The tools in the order in which they leave the row."""
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(s)
@@ -99,6 +132,13 @@ class Tools(QWidget):
         button = plain_button(text, name)
         button.setCheckable(checkable)
         return button
+
+    def _with_menu(self, text: str, name: str) -> tuple[QToolButton, QMenu]:
+        button = plain_button(text, name)
+        button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        menu = QMenu(button)
+        button.setMenu(menu)
+        return button, menu
 
     def set_trail(self, html: str) -> None:
         """Show the plants visited, as far as there is room for all of them."""
@@ -131,19 +171,19 @@ class Tools(QWidget):
             return
         gap = step()
         layout.setSpacing(gap)
-        widths = [item.sizeHint().width() + gap for item in self.items]
-        kept = set(range(len(self.items)))
+        widths = {item: item.sizeHint().width() + gap for item in self.items}
+        kept = set(self.items)
         if not self.trail.text():
-            kept.discard(9)
-        for at in self._last_out:
-            out = [n for n in range(9) if n not in kept]
+            kept.discard(self.trail)
+        for item in self._last_out:
+            out = [held for held in self.items if held not in kept and held is not self.trail]
             more = self.more.sizeHint().width() + gap if out else 0
-            if sum(widths[n] for n in kept) + more <= self.width():
+            if sum(widths[held] for held in kept) + more <= self.width():
                 break
-            kept.discard(at)
-        for at, item in enumerate(self.items):
-            item.setVisible(at in kept)
-        self.more.setVisible(any(n not in kept for n in range(9)))
+            kept.discard(item)
+        for item in self.items:
+            item.setVisible(item in kept)
+        self.more.setVisible(any(i not in kept for i in self.items if i is not self.trail))
 
     def left_out(self) -> list[str]:
         """What the menu at the end offers now."""
@@ -155,16 +195,26 @@ class Tools(QWidget):
         for item in self.items:
             if not item.isHidden() or item is self.trail:
                 continue
-            if isinstance(item, QToolButton):
+            if isinstance(item, QToolButton) and item.menu() is not None:
+                inner = self._menu.addMenu(item.text())
+                inner.aboutToShow.connect(partial(self._fill_inner, inner, item.menu()))
+            elif isinstance(item, QToolButton):
                 text = item.accessibleName() if len(item.text()) < 3 else item.text()
                 action = self._menu.addAction(text)
                 action.setCheckable(item.isCheckable())
                 action.setChecked(item.isChecked())
                 action.triggered.connect(lambda _=False, item=item: item.click())
-        for item, spin in ((self.items[1], self.up), (self.items[2], self.down)):
+        for item, spin in self._depths:
             if item.isHidden():
                 self._add(self.tr("{}: one more").format(spin.accessibleName()), spin.stepUp)
                 self._add(self.tr("{}: one fewer").format(spin.accessibleName()), spin.stepDown)
+
+    @staticmethod
+    def _fill_inner(inner: QMenu, menu: QMenu) -> None:
+        """What a button's own menu offers, in the menu at the end of the row."""
+        menu.aboutToShow.emit()
+        inner.clear()
+        inner.addActions(menu.actions())
 
     def _add(self, text: str, act: Callable[[], object]) -> None:
         self._menu.addAction(text).triggered.connect(lambda: act())

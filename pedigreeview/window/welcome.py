@@ -171,6 +171,7 @@ class _BigMark(QWidget):
 class Welcome(QWidget):
     """The empty state of the window."""
 
+    new_book = Signal()
     open_file = Signal()
     open_folder = Signal()
     open_path = Signal(object)
@@ -238,14 +239,18 @@ class Welcome(QWidget):
     def _ways_in(self) -> Flow:
         s = step()
         flow = Flow(2 * s)
-        self.file_button = action_button(self.tr("Open a table …"), self.open_file.emit, main=True)
-        self.file_button.setToolTip(self.tr("CSV, TSV or text from a spreadsheet"))
+        self.new_button = action_button(
+            self.tr("Start a new book …"), self.new_book.emit, main=True
+        )
+        self.new_button.setToolTip(self.tr("An empty book to write crosses and plants in"))
+        self.file_button = action_button(self.tr("Open a book or table …"), self.open_file.emit)
+        self.file_button.setToolTip(self.tr("A .pedbook, or CSV, TSV or text from a spreadsheet"))
         self.folder_button = action_button(self.tr("Open a folder …"), self.open_folder.emit)
         self.folder_button.setToolTip(self.tr("A Data Package folder with datapackage.json"))
         hint = QLabel(self.tr("or drop a file anywhere on this window"))
         hint.setProperty("role", "soft")
         hint.setMinimumHeight(self.file_button.sizeHint().height())
-        for widget in (self.file_button, self.folder_button, hint):
+        for widget in (self.new_button, self.file_button, self.folder_button, hint):
             flow.addWidget(widget)
         return flow
 

@@ -43,7 +43,7 @@ def test_only_groups_that_hold_a_plant_are_offered(
 ) -> None:
     for code in pins:
         peas.pedigree.pin(code)
-    peas.show_group()
+    peas.asides.show_group()
     settle()
     panel = peas.dialog
     assert isinstance(panel, GroupPanel)

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from pedigreeview.window.save_picture import SavePicture
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QApplication, QMenu
@@ -17,9 +18,9 @@ from pedigreeview.window.founders_question import FoundersQuestion
 from pedigreeview.window.labels import LinkLabel
 from pedigreeview.window.legend_panel import Legend
 from pedigreeview.window.main_window import MainWindow
+from pedigreeview.window.pages import page_words
 from pedigreeview.window.opening import Stated
 from pedigreeview.window.preferences import ANSWERS, Preferences
-from pedigreeview.window.save_picture import SavePicture
 
 Settle = Callable[[], None]
 LEFT = Qt.MouseButton.LeftButton
@@ -110,7 +111,9 @@ def test_back_crosses_pages(qtbot: QtBot, peas: MainWindow) -> None:
     qtbot.mouseClick(peas.rail.tag("reciprocals"), LEFT)
     assert peas.page() == "reciprocals"
     assert peas.base_line.isVisible()
-    qtbot.keyClick(peas, Qt.Key.Key_4, Qt.KeyboardModifier.ControlModifier)
+    place = [words.name for words in page_words()].index("checks") + 1
+    key = Qt.Key(Qt.Key.Key_0.value + place)
+    qtbot.keyClick(peas, key, Qt.KeyboardModifier.ControlModifier)
     assert peas.page() == "checks"
     qtbot.mouseClick(peas.back_button, LEFT)
     assert peas.page() == "reciprocals"
@@ -243,7 +246,7 @@ def test_a_missing_file_is_a_sentence(window: MainWindow, settle: Settle, tmp_pa
 
 def test_cancel_drops_the_answer(qtbot: QtBot, window: MainWindow, settle: Settle) -> None:
     window.open_path(Path(__file__).parent)
-    window.cancel()
+    window.door.cancel()
     settle()
     window.errands.close()
     QApplication.processEvents()
@@ -435,7 +438,7 @@ def test_the_key_shows_the_signs_over_the_picture(qtbot: QtBot, peas: MainWindow
 
 
 def test_help_draws_every_sign(peas: MainWindow) -> None:
-    peas.help_signs()
+    peas.asides.help_signs()
     (legend,) = peas.dialog.findChildren(Legend)  # type: ignore[union-attr]
     assert "Reciprocal pair" in legend.accessibleName()
     image = legend.grab().toImage()

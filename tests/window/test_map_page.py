@@ -66,21 +66,23 @@ def test_the_plant_of_the_window_is_marked(page: MapPage, qtbot: QtBot) -> None:
 def test_a_tint_colours_map_and_picture(page: MapPage, qtbot: QtBot) -> None:
     _shown(page, qtbot)
     page.tints.kind.setFocus()
-    with qtbot.waitSignal(page.tints_changed) as heard:
+    with qtbot.waitSignal(page.shades.tinted) as heard:
         qtbot.keyClicks(page.tints.kind, "Status")
-    assert set(heard.args[0]) == {"P1", "P2"}
+    assert set(heard.args[0].by_code()) == {"P1", "P2"}
     assert page.tints.key.isVisible()
     assert page.map.words_of(page.map.overview.row("P1")).endswith("Status: kept")
-    with qtbot.waitSignal(page.tints_changed) as heard:
+    with qtbot.waitSignal(page.shades.tinted) as heard:
         page.show_network(None)
-    assert heard.args == [None]
+    assert heard.args == [None, ""]
 
 
 def test_coancestry_follows_the_mark(page: MapPage, qtbot: QtBot) -> None:
     _shown(page, qtbot)
     page.mark("P1")
-    page.tints.choose(Wanted("coancestry", "P1"))
-    with qtbot.waitSignal(page.tints_changed):
+    with qtbot.waitSignal(page.shades.tinted):
+        page.shades.want_tint(Wanted("coancestry", "P1"))
+    assert page.tints.kind.currentData() == "coancestry"
+    with qtbot.waitSignal(page.shades.tinted):
         qtbot.mouseClick(page.map.viewport(), Qt.MouseButton.LeftButton, pos=page.map.where("TP"))
     assert page.tints.key.key().title == "Coancestry with TP"
 
@@ -98,7 +100,7 @@ def test_a_filter_says_how_many_fit(page: MapPage, qtbot: QtBot) -> None:
 
 def test_dark_and_large(page: MapPage, qtbot: QtBot) -> None:
     _shown(page, qtbot)
-    page.tints.choose(Wanted("generation"))
-    with qtbot.waitSignal(page.tints_changed):
+    page.shades.want_tint(Wanted("generation"))
+    with qtbot.waitSignal(page.shades.tinted):
         page.redraw(2.0)
     assert page.map.text_scale() == 2.0

@@ -6,13 +6,13 @@ from collections.abc import Callable
 from pathlib import Path
 from xml.etree import ElementTree
 
+from pedigreeview.window.save_picture import SavePicture
+from pedigreeview.window.save_tables import SaveTables
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from pedigreeview.exchange import read_book
 from pedigreeview.window.main_window import MainWindow
-from pedigreeview.window.save_picture import SavePicture
-from pedigreeview.window.save_tables import SaveTables
 
 Settle = Callable[[], None]
 LEFT = Qt.MouseButton.LeftButton
@@ -66,7 +66,7 @@ def test_graph_files_and_a_fault_in_a_sentence(
 def test_the_book_saved_as_a_folder_comes_back(
     qtbot: QtBot, peas: MainWindow, settle: Settle, tmp_path: Path
 ) -> None:
-    peas.save_tables()
+    peas.asides.save_tables()
     dialog = peas.dialog
     assert isinstance(dialog, SaveTables)
     qtbot.mouseClick(

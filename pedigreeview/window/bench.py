@@ -1,0 +1,73 @@
+"""The bench: the form that is being filled in, at the edge of the window, beside any page.
+
+It stays while one moves about in the picture, so that a code can be looked up while writing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QScrollArea
+
+from pedigreeview.window.forms.form import Form
+from pedigreeview.window.labels import column
+from pedigreeview.window.style import step
+
+__all__ = ["Bench"]
+
+
+class Bench(QFrame):
+    """Holds one form at a time."""
+
+    left = Signal()
+    """The form was closed; the page takes the keys again."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("slip")
+        self.form: Form | None = None
+        self._area = QScrollArea()
+        self._area.setWidgetResizable(True)
+        self._area.setFrameShape(QFrame.Shape.NoFrame)
+        self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        layout = column()
+        self.setLayout(layout)
+        layout.addWidget(self._area)
+        self.hide()
+
+    def lay(self, form: Form) -> None:
+        """Lay a form on the bench; the one before is put away."""
+        self._put_away()
+        self.form = form
+        self._area.setWidget(form)
+        form.closed.connect(self.close_form)
+        self.fit()
+        self.show()
+        form.book_changed()
+        form.first_field().setFocus()
+
+    def fit(self, room: int = 0) -> None:
+        """As wide as the size of the text asks for, within the window."""
+        wide = 46 * step()
+        self.setFixedWidth(min(wide, room * 4 // 10) if room else wide)
+
+    def close_form(self) -> None:
+        """Put the form away."""
+        if self.form is None:
+            return
+        self._put_away()
+        self.hide()
+        self.left.emit()
+
+    def _put_away(self) -> None:
+        form, self.form = self.form, None
+        if form is not None:
+            self._area.takeWidget()
+            form.deleteLater()
+
+    def tell(self, act: Callable[[Form], None]) -> None:
+        """Tell the form on the bench something, if there is one."""
+        if self.form is not None:
+            act(self.form)

@@ -1,0 +1,95 @@
+"""Drawing on the Pedigree page: a focus at once, the whole book in a process of its own."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QObject
+
+from pedigreeview.book.faults import Fault
+from pedigreeview.drawing.theme import theme
+from pedigreeview.drawing.view import choose
+from pedigreeview.drawing.ways import NEAR
+from pedigreeview.window.style import current_name
+
+if TYPE_CHECKING:
+    from pedigreeview.drawing.blocks import View
+    from pedigreeview.window.pedigree_page import PedigreePage
+
+__all__ = ["PagePicture"]
+
+
+class PagePicture(QObject):
+    """Asks for the view and its places, and puts them on the canvas."""
+
+    def __init__(self, page: PedigreePage) -> None:
+        super().__init__(page)
+        self._page = page
+
+    def draw(self) -> None:
+        """Draw what is to be shown; what was on the screen stays where it was, if it can."""
+        from pedigreeview.drawing.placing import place
+
+        page = self._page
+        shown = page.shown
+        assert shown is not None
+        page.canvas.set_theme(theme(current_name()))
+        if shown.focus is None:
+            self._draw_whole()
+            return
+        page.errands.drop("whole")
+        look = page.look()
+        view = choose(shown.net, look)
+        self._take(view, place(view, page.placed, orientation=page.orientation))
+        page.compare.draw(look)
+
+    def _take(self, view: View, placed: Any, *, fit: bool = False) -> None:
+        page = self._page
+        first = page.placed is None or fit
+        # Another way of looking is another picture: it is looked at as a whole first.
+        before = page.view.way if page.view is not None else None
+        anew = (before or NEAR) != (view.way or NEAR) and not fit
+        page.view, page.placed = view, placed
+        # The card of the first focus comes a moment later: the picture leaves room for it.
+        page.cards.leave_room(page.card.wanted_width() if first and not fit else None)
+        page.canvas.show_placed(placed, animate=not (first or anew))
+        if anew:
+            page.canvas.first_look()
+        if (first or anew) and view.focus:
+            page.canvas.show_code(view.focus)
+        if fit:
+            page.canvas.fit()
+        page.canvas.set_pins(page.pins)
+        page.shading.dress(page.canvas, view)
+        words = view.hidden_words()
+        page.hidden_note.setText(words)
+        page.hidden_note.setVisible(bool(words))
+        page.ways.tell()
+        if page.selected:
+            page.canvas.set_selected(page.selected)
+        page.shading.show_key()
+        page.cards.follow()
+
+    def _draw_whole(self) -> None:
+        page = self._page
+        shown = page.shown
+        assert shown is not None
+        net, look, orientation = shown.net, page.look(), page.orientation
+        page.said.emit(self.tr("Laying out the whole book …"))
+
+        def work() -> Any:
+            from pedigreeview.drawing.placing import place_in_worker
+
+            view = choose(net, look)
+            return view, place_in_worker(view, orientation=orientation, tick=page.errands.tick)
+
+        def done(answer: Any) -> None:
+            page.said.emit("")
+            self._take(*answer, fit=True)
+
+        def failed(fault: Fault) -> None:
+            page.said.emit(fault.sentence())
+            if page.selected:
+                page.focus_on(page.selected)
+
+        page.errands.ask("whole", work, done, failed)
