@@ -182,10 +182,13 @@ class BookFile:
     # Editing ------------------------------------------------------------------------------------
 
     @contextmanager
-    def edit(self, words: str) -> Iterator[Edit]:
+    def edit(self, words: str, *, quiet: bool = False) -> Iterator[Edit]:
         """One edit: what the block does to the `Edit` is on disk when the block has ended.
 
         When the block or the writing raises, nothing is changed.
+
+        quiet : it is no step to undo and leaves redo as it is, as the pins of the picture are
+            kept; for rows that no step undoes
 
         Raises
         ------
@@ -202,7 +205,8 @@ class BookFile:
                     with self._sound():
                         write_contents(self._connection, edit.contents)
                         write_changes(self._connection, changes)
-                        undo.add_step(self._connection, edit.words, changes, revision)
+                        if not quiet:
+                            undo.add_step(self._connection, edit.words, changes, revision)
                         self._count(revision)
                     done(edit.book, revision)
             self._reported(edit.change())

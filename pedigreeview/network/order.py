@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections import deque
+from typing import TYPE_CHECKING
 
-import networkx as nx
 import numpy as np
 
 from pedigreeview.network.parentage import Parents
 from pedigreeview.network.sweeps import COMPILED_FROM, IntArray
+
+if TYPE_CHECKING:
+    import networkx as nx
 
 __all__ = ["downstream", "parents_first", "places_parents_first", "shortest_cycles"]
 
@@ -94,6 +97,10 @@ def shortest_cycles(parents: dict[str, Parents], tied: list[str]) -> list[tuple[
     Each cycle runs from parent to progeny, starts at its plant that stands first in the book and
     does not repeat it at the end.
     """
+    if not tied:
+        return []
+    import networkx as nx
+
     among = set(tied)
     graph = nx.DiGraph()
     graph.add_nodes_from(tied)

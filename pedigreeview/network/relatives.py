@@ -6,9 +6,8 @@ import copy
 import difflib
 from collections.abc import Callable, Iterable
 from functools import cached_property
-from typing import Self
+from typing import TYPE_CHECKING, Self
 
-import networkx as nx
 import numpy as np
 
 from pedigreeview.book.book import Book
@@ -23,6 +22,9 @@ from pedigreeview.network.order import parents_first, shortest_cycles
 from pedigreeview.network.parent_columns import ParentColumns
 from pedigreeview.network.parentage import Parents, is_selfing, parents_by_plant
 from pedigreeview.network.reciprocals import ReciprocalPair, reciprocal_pairs
+
+if TYPE_CHECKING:
+    import networkx as nx
 
 __all__ = ["Relatives", "UnknownPlantFault", "own_ancestor"]
 
@@ -238,6 +240,8 @@ class Relatives:
         two edges from its one parent.  A plant whose own finding overrides its cross has its pollen
         parents marked on the plant's own edges, role 'finding'.
         """
+        import networkx as nx
+
         graph = nx.MultiDiGraph()
         asked = dict.fromkeys(map(self._known, codes))
         for code in asked:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QScrollArea
+from PySide6.QtWidgets import QApplication, QFrame, QScrollArea
 
 from pedigreeview.window.forms.form import Form
 from pedigreeview.window.labels import column
@@ -66,6 +66,19 @@ class Bench(QFrame):
         if form is not None:
             self._area.takeWidget()
             form.deleteLater()
+
+    def focusNextPrevChild(self, next: bool) -> bool:
+        """Tab goes round within the form: who writes does not land in the picture by accident."""
+        moved = super().focusNextPrevChild(next)
+        held = QApplication.focusWidget()
+        if self.form is None or (held is not None and self.isAncestorOf(held)):
+            return moved
+        chain = self.form.stops()
+        if chain:
+            chain[0 if next else -1].setFocus(
+                Qt.FocusReason.TabFocusReason if next else Qt.FocusReason.BacktabFocusReason
+            )
+        return True
 
     def tell(self, act: Callable[[Form], None]) -> None:
         """Tell the form on the bench something, if there is one."""

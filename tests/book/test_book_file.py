@@ -28,7 +28,7 @@ from pedigreeview.book.file_faults import (
     NotABook,
     UnfitBook,
 )
-from pedigreeview.book.records import Photo, Plant, Score
+from pedigreeview.book.records import Bookmark, Photo, Plant, Score
 from tests.book.garden import content, garden, integrity, raw
 
 
@@ -589,3 +589,25 @@ def test_every_fault_of_a_file_has_a_sentence_and_a_way_on(tmp_path: Path) -> No
         assert fault.what[0].isupper() or fault.what[0] == "'"
         assert fault.what.endswith(".")
         assert fault.todo.endswith(".")
+
+
+def test_a_quiet_edit_is_kept_but_is_no_step(tmp_path: Path) -> None:
+    path = tmp_path / "quiet.pedbook"
+    with BookFile.create(path) as file:
+        with file.edit("plant A") as edit:
+            edit.add(Plant("A"))
+        with file.edit("plant B") as edit:
+            edit.add(Plant("B"))
+        file.undo()
+        other = BookFile.open(path)
+        with file.edit("Pins", quiet=True) as edit:
+            edit.add(Bookmark("(pins)", pinned="A"))
+        assert (file.undo_words, file.redo_words) == ("plant A", "plant B")
+        other.refresh()
+        assert other.book == file.book
+        other.close()
+        file.redo()
+        assert set(file.book.plants) == {"A", "B"}
+        assert file.book.bookmarks["(pins)"].pinned == "A"
+    with BookFile.open(path) as file:
+        assert file.book.bookmarks["(pins)"].pinned == "A"

@@ -27,6 +27,7 @@ from pedigreeview.window.desk import Desk
 from pedigreeview.window.find import CodeList
 from pedigreeview.window.labels import column
 from pedigreeview.window.style import step
+from pedigreeview.window.translating import date_words
 
 __all__ = [
     "ChoiceField",
@@ -243,7 +244,12 @@ class DateField(TextField):
         Fault : it is no date
         """
         return typed_date(
-            self.text(), self._today(), order=self._order, when=self._when, column=self.column
+            self.text(),
+            self._today(),
+            order=self._order,
+            when=self._when,
+            words=date_words(),
+            column=self.column,
         )
 
     def set_text(self, text: str) -> None:
@@ -256,7 +262,7 @@ class DateField(TextField):
             self.say(fault.what, wrong=True)
             return
         plain = self.text() == found or not found
-        self.say("" if plain and len(found) < 10 else shown(found))
+        self.say("" if plain and len(found) < 10 else shown(found, date_words()))
 
 
 class ChoiceField(Field):

@@ -181,6 +181,11 @@ class Form(QFrame):
                 return field
         return shown[0] if shown else self.record_button
 
+    def stops(self) -> list[QWidget]:
+        """Where Tab stops, from the first field to the button that records."""
+        shown = [field for field in self._fields.values() if not field.isHidden()]
+        return [*shown, self.record_button]
+
     def _changed(self) -> None:
         if not self._laid:
             return
