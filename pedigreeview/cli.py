@@ -23,6 +23,7 @@ from pedigreeview.book.faults import Cancelled, Fault
 from pedigreeview.commands import exchange_words
 from pedigreeview.commands.answer import NOT_DONE, Answer
 from pedigreeview.commands.labels import LABEL_KINDS, LISTS, PAPERS
+from pedigreeview.commands.report import COLOURS, PARTS
 from pedigreeview.commands.streams import prepare, say, silence, write_document, write_lines
 
 if TYPE_CHECKING:
@@ -41,6 +42,7 @@ COMMANDS = {
     **exchange_words.COMMANDS,
     "labels": "tags for flowers, fruits, pots, row stakes and seed packets, as PDF",
     "sheets": "crossing list, crossing plan, map of beds, blank garden sheets, as PDF",
+    "report": "a plant's page, or the history of a line, as PDF or as one HTML file",
 }
 """Every command with what it does."""
 
@@ -103,6 +105,15 @@ examples:
 
 garden is all three blank sheets: pollinations, scores and rows.  Each has a
 number, by which what was written on it is typed in, in its own order.""",
+    "report": """\
+examples:
+  pedigreeview report my_book 21-01-3 --out plant.pdf
+  pedigreeview report my_book 19-4-2 --line --out history.html
+  pedigreeview report my_book 19-4-2 --line -o history.pdf --by "A. Grower" --by "12 Hill Lane"
+      --date 2026-09-01 --caption "Sweet, dwarf, yellow pods." --without reciprocals
+
+--line tells the way from the founders to the plant.  A part stands only where
+the book has something to say of it.""",
 }
 
 _FILE = "a plant table (.csv, .tsv, .txt) or a Data Package folder"
@@ -233,6 +244,8 @@ def _add_words(name: str, command: argparse.ArgumentParser) -> None:
         )
     if name in ("labels", "sheets"):
         _add_paper_words(name, command)
+    if name == "report":
+        _add_report_words(command)
     if name in ("summary", "coefficients", "relate", "check"):
         command.add_argument(
             "--json", action="store_true", help="one JSON document instead of text"
@@ -293,6 +306,33 @@ def _add_paper_words(name: str, command: argparse.ArgumentParser) -> None:
     command.add_argument(
         "--rows", type=_positive, metavar="N", help="empty rows of the pollination sheet (24)"
     )
+
+
+def _add_report_words(command: argparse.ArgumentParser) -> None:
+    command.add_argument("code", metavar="CODE", help="code of the plant")
+    command.add_argument(
+        "-o", "--out", required=True, metavar="FILE", help="the file to write: .pdf or .html"
+    )
+    command.add_argument(
+        "--line", action="store_true", help="the history of the line, from its founders to CODE"
+    )
+    command.add_argument(
+        "--without", action="extend", nargs="+", choices=PARTS, default=[], metavar="PART",
+        help=f"leave this part out; may be given again: {', '.join(PARTS)}",
+    )  # fmt: skip
+    command.add_argument("--paper", choices=PAPERS, default="A4", help="A4 or Letter (A4)")
+    command.add_argument(
+        "--pedigree", choices=COLOURS, help="the pedigree in grey or in colour (grey on paper)"
+    )
+    command.add_argument(
+        "--by", action="append", default=[], metavar="TEXT",
+        help="who hands it out: a name, an address; may be given again",
+    )  # fmt: skip
+    command.add_argument("--date", type=_day, metavar="DATE", help="day to print on it (none)")
+    command.add_argument(
+        "--caption", action="append", default=[], metavar="TEXT",
+        help="a paragraph of your own below the title; may be given again",
+    )  # fmt: skip
 
 
 def command_parsers() -> dict[str, argparse.ArgumentParser]:
@@ -405,6 +445,21 @@ def _do(chosen: argparse.Namespace) -> Answer | int:
             paper=chosen.paper,
             landscape=chosen.landscape,
             rows=chosen.rows,
+        )
+    if chosen.command == "report":
+        from pedigreeview.commands.report import report
+
+        return report(
+            network(chosen.file),
+            chosen.out,
+            chosen.code,
+            line=chosen.line,
+            without=chosen.without,
+            paper=chosen.paper,
+            colours=chosen.pedigree,
+            by=chosen.by,
+            date=chosen.date,
+            caption=chosen.caption,
         )
     answer = exchange_words.do(chosen, network)
     assert answer is not None, chosen.command

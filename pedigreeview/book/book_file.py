@@ -38,6 +38,7 @@ from pedigreeview.book.records import TABLES
 from pedigreeview.book.row_images import RowChange
 from pedigreeview.book.schema import VERSION
 from pedigreeview.book.strangers import refuse_strangers, version_of
+from pedigreeview.book.undo import Done
 from pedigreeview.book.writing_rows import write_changes, write_contents
 
 __all__ = ["SUFFIX", "BookFile"]
@@ -252,7 +253,7 @@ class BookFile:
             change = change_of(shown, made)
             return self._reported(change if self._missed is None else self._missed.then(change))
 
-    def steps(self) -> list[undo.Done]:
+    def steps(self) -> list[Done]:
         """What was done, the newest first; of a book of a newer version nothing is known."""
         with self._lock, as_faults(self.path):
             return [] if self._newer or self._closed else undo.steps(self._connection)

@@ -26,7 +26,7 @@ from pedigreeview.book.faults import Fault
 from pedigreeview.book.file_faults import BookDamaged, FileFault, NotABook
 from pedigreeview.book.making_files import read_content
 from pedigreeview.book.reading_rows import Tick, no_tick, read_extra
-from pedigreeview.book.records import TABLES, Cross, Plant, Record
+from pedigreeview.book.records import SELF, TABLES, Cross, Plant, Record
 from pedigreeview.book.references import ONE, names, references
 from pedigreeview.book.row_images import SETTINGS, key_of, table_columns
 from pedigreeview.book.schema import quoted
@@ -161,7 +161,8 @@ def _asks(copy: Path) -> bool:
     try:
         with closing(connect(copy, write=True)) as connection, as_faults(copy):
             return bool(_tables(connection))
-    except FileFault:
+    except (FileFault, sqlite3.Error):
+        # A head that is damaged may also be answered with an error of no kind.
         return False
 
 
@@ -412,6 +413,13 @@ def _mend(book: Book, found: Rescued) -> None:
     seen: set[tuple[str, str]] = set()
     kept = []
     for candidate in book.pollen_candidates:
+        cross = book.crosses.get(candidate.cross)
+        if candidate.candidate == SELF and cross is not None and not cross.seed_parent:
+            found.lost.append(
+                f"The odds of a selfing of {candidate.cross!r} were left out, for its seed parent "
+                "was lost."
+            )
+            continue
         if (candidate.cross, candidate.candidate) not in seen:
             seen.add((candidate.cross, candidate.candidate))
             kept.append(candidate)

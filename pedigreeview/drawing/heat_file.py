@@ -13,7 +13,13 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
 from pedigreeview.book.faults import Fault, Place
-from pedigreeview.drawing.heat_picture import HeatFrame, HeatPicture, paint_heat, paint_scale
+from pedigreeview.drawing.heat_picture import (
+    HeatFrame,
+    HeatPicture,
+    paint_heat,
+    paint_scale,
+    scale_height,
+)
 from pedigreeview.drawing.signs import colour
 from pedigreeview.drawing.tags import font
 from pedigreeview.exchange.writing import replace_file
@@ -64,7 +70,7 @@ class HeatSheet:
         paint_heat(painter, picture, frame, shapes=True)
         painter.restore()
         y += tall + _MARGIN / 2
-        scale = QRectF(_MARGIN, y, _SCALE_WIDTH, 3 * picture.type + 16)
+        scale = QRectF(_MARGIN, y, _SCALE_WIDTH, scale_height(picture))
         paint_scale(painter, picture, scale, self.scale)
         y = scale.bottom() + 12
         painter.setFont(font(theme, theme.type["legend"]))
@@ -107,7 +113,7 @@ def heat_sheet(
     width = max(_LEAST_WIDTH, wide + 2 * _MARGIN, metrics.horizontalAdvance(title) + 2 * _MARGIN)
     inner = width - 2 * _MARGIN
     below = sum(_note_height(picture, note, inner) + 4 for note in said)
-    height = 2 * _MARGIN + _head(picture) + tall + _MARGIN / 2 + 3 * picture.type + 28 + below
+    height = 2 * _MARGIN + _head(picture) + tall + _MARGIN / 2 + scale_height(picture) + 12 + below
     return HeatSheet(picture, title, scale, tuple(said), cell, width, height)
 
 

@@ -24,7 +24,15 @@ from pedigreeview.drawing.tinting import ramp
 if TYPE_CHECKING:
     from pedigreeview.planning.clustering import Dendrogram
 
-__all__ = ["NOTHING", "HeatFrame", "HeatPicture", "HeatShowing", "paint_heat", "paint_scale"]
+__all__ = [
+    "NOTHING",
+    "HeatFrame",
+    "HeatPicture",
+    "HeatShowing",
+    "paint_heat",
+    "paint_scale",
+    "scale_height",
+]
 
 FloatArray = NDArray[np.float64]
 
@@ -44,12 +52,14 @@ class HeatShowing:
 
     hover, cursor, chosen : (row, column), or None
     marked : row of the focus, or −1
+    lit : rows that an explanation points at
     """
 
     hover: tuple[int, int] | None = None
     cursor: tuple[int, int] | None = None
     chosen: tuple[int, int] | None = None
     marked: int = -1
+    lit: frozenset[int] = frozenset()
 
 
 NOTHING = HeatShowing()
@@ -382,7 +392,11 @@ def _codes(painter: QPainter, picture: HeatPicture, frame: HeatFrame, showing: H
         if strong:
             painter.fillRect(rect.adjusted(-2, 0, 2, 0), colour(theme["paper"]))
         painter.setFont(held)
-        painter.setPen(colour(theme["accent"] if at == showing.marked else token))
+        if at == showing.marked:
+            token = theme["accent"]
+        elif at in showing.lit:
+            token = theme["lit"]
+        painter.setPen(colour(token))
         painter.drawText(rect, flag | Qt.AlignmentFlag.AlignVCenter, text)
         painter.restore()
 
@@ -390,21 +404,27 @@ def _codes(painter: QPainter, picture: HeatPicture, frame: HeatFrame, showing: H
     painter.save()
     painter.setClipRect(QRectF(0, picture.above, picture.left, frame.height - picture.above))
     start = picture.above - frame.y + cell / 2
-    for at in [*(row for row in rows if row % every == 0), *(r for r in own_rows if r in rows)]:
+    for at in _labelled(rows, every, own_rows):
         label(at, start + at * cell, across=False, strong=at in own_rows)
     painter.restore()
     painter.save()
     painter.setClipRect(QRectF(picture.left, 0, frame.width - picture.left, picture.above))
     start = picture.left - frame.x + cell / 2
-    for at in [*(c for c in columns if c % every == 0), *(c for c in own_columns if c in columns)]:
+    for at in _labelled(columns, every, own_columns):
         label(at, start + at * cell, across=True, strong=at in own_columns)
     painter.restore()
+
+
+def _labelled(seen: range, every: int, own: list[int]) -> list[int]:
+    """Rows whose codes are written: each n-th, but for those that one brought out would cover."""
+    clear = [at for at in seen if at % every == 0 and all(abs(at - o) >= every for o in own)]
+    return [*clear, *(at for at in own if at in seen)]
 
 
 def _brought_out(showing: HeatShowing) -> tuple[list[int], list[int]]:
     """Rows and columns whose codes are shown strong, the most telling last."""
     places = [place for place in (showing.chosen, showing.cursor, showing.hover) if place]
-    marked = [showing.marked] if showing.marked >= 0 else []
+    marked = [*sorted(showing.lit), *([showing.marked] if showing.marked >= 0 else [])]
     return [*marked, *(row for row, _ in places)], [*marked, *(column for _, column in places)]
 
 
@@ -491,10 +511,20 @@ def _tree_scale(
     painter.drawText(rect, Qt.AlignmentFlag.AlignHCenter | down, "1 − R")
 
 
+def _scale_line(picture: HeatPicture) -> float:
+    """Height of a line of the scale; all of it takes two lines and the bar."""
+    return picture.type * 1.35 + 2
+
+
+def scale_height(picture: HeatPicture) -> float:
+    """Height that `paint_scale` needs."""
+    return 2 * _scale_line(picture) + max(6.0, picture.type * 0.9) + 6
+
+
 def paint_scale(painter: QPainter, picture: HeatPicture, rect: QRectF, title: str) -> None:
     """The tones with their values, under a title; as tall as three lines of small type."""
     theme, size = picture.theme, picture.type
-    line = size + 4
+    line = _scale_line(picture)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setFont(font(theme, size))
     painter.setPen(colour(theme["ink_soft"]))

@@ -248,7 +248,7 @@ class _Builder:
         bent = [at for at, (_, start, end) in enumerate(tracks) if start != end]
         level = {at: tags_below + _TRACK * (order + 1) for order, at in enumerate(bent)}
         knots_y = tags_below + _TRACK * (len(bent) + 1) + 24.0
-        frame, spots = self._frame(knots_y)
+        frame = self._frame(knots_y)
         placed: list[PlacedBlock] = [*self._parents(top), frame]
         lines = [
             self._parent_line(link, (start, end), tags_below, level.get(at, knots_y), knots_y)
@@ -355,7 +355,7 @@ class _Builder:
         key = f"{link.above}>{link.knot}:{link.role}"
         return Line(key, link.role, 1.0, True, False, ((link, points),))
 
-    def _frame(self, y: float) -> tuple[PlacedBlock, list[KnotSpot]]:
+    def _frame(self, y: float) -> PlacedBlock:
         pad, high = self.measures.frame_pad, self.measures.knot_height
         spots = []
         for column in self.columns:
@@ -375,8 +375,7 @@ class _Builder:
         left = min(spot.x for spot in spots) - 2 * pad
         right = max(spot.x + spot.width for spot in spots) + 2 * pad
         reach = max(-left, right)
-        frame = PlacedBlock(block, -reach, y - pad, 2 * reach, high + 2 * pad, tuple(spots))
-        return frame, spots
+        return PlacedBlock(block, -reach, y - pad, 2 * reach, high + 2 * pad, tuple(spots))
 
     def _below(
         self, column: _Column, top: float, knots_y: float

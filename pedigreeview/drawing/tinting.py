@@ -36,7 +36,9 @@ __all__ = [
     "trait_values",
 ]
 
-Kind = Literal["coancestry", "founder", "cytoplasm", "generation", "inbreeding", "status", "trait"]
+Kind = Literal[
+    "coancestry", "founder", "cytoplasm", "generation", "inbreeding", "status", "trait", "gene"
+]
 KINDS: tuple[Kind, ...] = (
     "coancestry",
     "founder",
@@ -45,6 +47,7 @@ KINDS: tuple[Kind, ...] = (
     "inbreeding",
     "status",
     "trait",
+    "gene",
 )
 FloatArray = NDArray[np.float64]
 
@@ -184,6 +187,10 @@ def tint(net: PedigreeNetwork, wanted: Wanted, theme: Theme) -> Tint:
     ------
     Fault : what is asked for is not in the book, or the focus's coefficients are withheld
     """
+    if wanted.kind == "gene":
+        from pedigreeview.drawing.gene_tint import gene_tint
+
+        return gene_tint(net, wanted.of, theme)
     if wanted.kind == "coancestry":
         theta = net.coancestry_with(wanted.of)
         return _scaled(net, theme, f"Coancestry with {wanted.of}", theta, 0.0, None, _decimal)

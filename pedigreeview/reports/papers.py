@@ -130,11 +130,14 @@ class Paper:
 
     @property
     def layout(self) -> QPageLayout:
-        """The page without margins."""
+        """The page from edge to edge, whatever margins a printer keeps."""
         if self.labels is not None:
-            return page_layout(self.labels.sheet)
-        assert self.lists is not None
-        return list_page_layout(self.lists)
+            made = page_layout(self.labels.sheet)
+        else:
+            assert self.lists is not None
+            made = list_page_layout(self.lists)
+        made.setMode(QPageLayout.Mode.FullPageMode)
+        return made
 
     def words(self) -> str:
         """How much it is, on what."""

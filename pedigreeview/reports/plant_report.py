@@ -92,18 +92,23 @@ def notations(net: PedigreeNetwork, code: str) -> list[Item | None]:
     """The parentage as text in both notations, with what they leave out."""
     from pedigreeview.exchange.plant_notation import notation_of
 
+    if net.withheld.get(code) == "own_ancestor":
+        return [
+            Text(tr("It cannot be written as text: a plant behind it is among its own ancestors."))
+        ]
     try:
         signs = notation_of(net, code, "cross")
         slash = notation_of(net, code, "slash")
         by_name = notation_of(net, code, "cross", names=True)
     except Fault as fault:
         return [Text(fault.sentence())]
-    rows = [(tr("With × (seed parent first)"), signs.text)]
+    rows = [(tr("With the sign ×"), signs.text)]
     if by_name.text != signs.text:
         rows.append((tr("The same by names"), by_name.text))
-    rows.append((tr("Slash notation (seed parent left)"), slash.text))
-    said = list(dict.fromkeys([*signs.said, *slash.said]))
-    return [facts_of(rows), *(Text(one, soft=True) for one in said)]
+    rows.append((tr("Slash notation"), slash.text))
+    said = [tr("The seed parent stands first, on the left.")]
+    said += dict.fromkeys([*signs.said, *slash.said])
+    return [facts_of(rows), Text(" ".join(said), soft=True)]
 
 
 def plant_report(
@@ -146,7 +151,7 @@ def plant_report(
 
 def _what(net: PedigreeNetwork, code: str) -> Section | None:
     book = net.book
-    plant, held = book.plants[code], net.parents(code)
+    plant = book.plants[code]
     chromosomes = ""
     facts = book.crop_facts(plant)
     if code not in net.withheld:
@@ -170,7 +175,7 @@ def _what(net: PedigreeNetwork, code: str) -> Section | None:
                     (tr("Crop"), book.crop(plant)),
                     (tr("Sets of chromosomes"), chromosomes),
                     (tr("Generation"), generation_words(net, code)),
-                    (tr("Kept true"), kept_true_words(book, held, plant)),
+                    (tr("Kept true"), _kept_true(net, code)),
                     (tr("Status"), status_words(plant.status)),
                     (tr("Sown or struck"), plant.sown),
                     (tr("In flower"), "; ".join(bloom)),
@@ -181,6 +186,15 @@ def _what(net: PedigreeNetwork, code: str) -> Section | None:
             )
         ],
     )
+
+
+def _kept_true(net: PedigreeNetwork, code: str) -> str:
+    held = net.parents(code)
+    said = kept_true_words(net.book, held, net.book.plants[code])
+    if said:
+        return said
+    clones = [plant for plant in net.progeny(code) if net.parents(plant).raised == "cutting_of"]
+    return tr("As a clone: it was divided, or cuttings were struck.") if clones else ""
 
 
 def _parentage(net: PedigreeNetwork, code: str) -> Section | None:
@@ -231,9 +245,7 @@ def _numbers(net: PedigreeNetwork, code: str) -> Section | None:
 
 def _relatives(net: PedigreeNetwork, code: str) -> Table | None:
     """Coancestry with its parents, its founders and its mates."""
-    asked = dict.fromkeys(
-        [*net.parent_codes(code), *founders_behind(net, code), *net.mates(code)]
-    )
+    asked = dict.fromkeys([*net.parent_codes(code), *founders_behind(net, code), *net.mates(code)])
     asked.pop(code, None)
     rows = []
     for other in list(asked)[:_RELATIVES]:
@@ -287,12 +299,16 @@ def _crosses(net: PedigreeNetwork, code: str) -> Section | None:
         items.append(_more(len(made) - _PROGENY))
     for row in book.compatibility:
         if row.plant == code:
-            items.append(Text(_compatibility(book, row.partner, row.as_seed, row.as_pollen, row.note)))
+            items.append(
+                Text(_compatibility(book, row.partner, row.as_seed, row.as_pollen, row.note))
+            )
     return section("crosses", items)
 
 
 def _more(number: int) -> Text:
-    return Text(counted(number, tr("{} more is in the book."), tr("{} more are in the book.")), soft=True)
+    return Text(
+        counted(number, tr("{} more is in the book."), tr("{} more are in the book.")), soft=True
+    )
 
 
 def _compatibility(book: Book, partner: str, seed: str, pollen: str, note: str) -> str:
@@ -340,14 +356,12 @@ def score_rows(book: Book, codes: Iterable[str]) -> list[tuple[str, ...]]:
     order = {trait: at for at, trait in enumerate(book.traits)}
     held = [score for score in book.scores if score.plant in wanted and score.value]
     held.sort(key=lambda s: (order.get(s.trait, len(order)), s.trait, s.date))
-    rows = []
+    rows: list[tuple[str, ...]] = []
     for score in held:
         trait = book.traits.get(score.trait)
         unit = f" {trait.unit}" if trait is not None and trait.unit else ""
         of = tr("its seed") if score.of == "seed" else ""
-        rows.append(
-            (score.trait, score.date, f"{score.value}{unit}", of, score.by, score.note)
-        )
+        rows.append((score.trait, score.date, f"{score.value}{unit}", of, score.by, score.note))
     return rows
 
 

@@ -8,28 +8,33 @@ from typing import TYPE_CHECKING
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.problems import counts_as_problem
+from pedigreeview.book.records import GRADES, Note, ParentFinding
 from pedigreeview.network.text import decimal_text, fraction_text
 from pedigreeview.network.words import inbreeding_sentence
 from pedigreeview.reports.report_model import Facts, Item, PhotoOf, Section, Table, Text
-from pedigreeview.reports.report_words import doubt_words, named, part_words, tr
+from pedigreeview.reports.report_words import cross_signs, doubt_words, named, part_words, tr
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
 
 __all__ = [
+    "Notes",
     "base_section",
     "cautions_section",
     "doubt_section",
-    "facts_of",
     "f_text",
+    "facts_of",
     "founders_behind",
     "notes_section",
     "photos_section",
-    "plant_notes",
     "section",
     "shares_table",
     "table",
 ]
+
+
+_FRACTIONS = 60
+"""Generations after which a fraction is too long to be read, and slow to come by."""
 
 
 def section(part: str, items: Iterable[Item | None]) -> Section | None:
@@ -62,6 +67,8 @@ def table(
 def f_text(net: PedigreeNetwork, code: str) -> str:
     """F of a plant as a person reads it: '15/16 = 0.9375'; a word where it is withheld."""
     try:
+        if (net.generation(code) or 0) > _FRACTIONS:
+            return decimal_text(net.inbreeding(code))
         return fraction_text(net.inbreeding_exact(code), net.inbreeding(code))
     except Fault:
         return tr("withheld")
@@ -97,7 +104,7 @@ def f_items(net: PedigreeNetwork, code: str) -> list[tuple[str, str]]:
     try:
         meaning = inbreeding_sentence(net.inbreeding(code))
     except Fault as fault:
-        return [(tr("Inbreeding F"), fault.sentence())]
+        return [(tr("Inbreeding F"), fault.what)]
     return [(tr("Inbreeding F"), tr("{}. {}").format(f_text(net, code), meaning))]
 
 
@@ -121,9 +128,7 @@ def base_section(net: PedigreeNetwork, code: str) -> Section | None:
         "base",
         [
             Text(net.base_sentence()),
-            table(
-                (tr("Founder"), tr("Fixation"), tr("Taken as"), tr("From")), rows, (1,)
-            ),
+            table((tr("Founder"), tr("Fixation"), tr("Taken as"), tr("From")), rows, (1,)),
             Text(
                 tr(
                     "F, the inbreeding coefficient, is the chance that the two alleles of a plant "
@@ -192,7 +197,7 @@ def _crop_cautions(book: Book, codes: Iterable[str]) -> list[str]:
             continue
         name = crop.name[:1].upper() + crop.name[1:]
         for caution in crop.facts.get("cautions", ()):
-            found[tr("{}: {} (source: {}.)").format(name, caution["text"], caution["source"])] = None
+            found[tr("{}: {} Source: {}.").format(name, caution["text"], caution["source"])] = None
     return list(found)
 
 
@@ -202,14 +207,17 @@ def _crop_cautions(book: Book, codes: Iterable[str]) -> list[str]:
 def doubt_section(net: PedigreeNetwork, plants: Sequence[str]) -> Section | None:
     """Grades, evidence, findings and open questions of the checks behind some plants."""
     book = net.book
-    crosses = list(dict.fromkeys(net.parents(p).cross for p in plants if net.parents(p).cross))
+    # A cross is shown by a plant of the line: a sib's own finding may name other parents.
+    first = {net.parents(p).cross: p for p in reversed(plants) if net.parents(p).cross}
+    crosses = [net.parents(p).cross for p in plants if first.get(net.parents(p).cross) == p]
     rows, silent = [], []
     for code in crosses:
         cross = book.crosses[code]
         if not cross.seed_doubt and not cross.pollen_doubt:
             silent.append(code)
             continue
-        rows.append((code, doubt_words(cross.seed_doubt), doubt_words(cross.pollen_doubt)))
+        signs = cross_signs(book, net.parents(first[code]))
+        rows.append((code, signs, cross.seed_doubt, cross.pollen_doubt))
     evidence = [
         tr("{}, {}: {}").format(
             row.cross,
@@ -225,7 +233,8 @@ def doubt_section(net: PedigreeNetwork, plants: Sequence[str]) -> Section | None
         if row.cross in crosses
     ]
     wanted = set(plants)
-    findings = [_finding(net, plant) for plant in plants if plant in book.findings()]
+    held = book.findings()
+    findings = [_finding(net, plant, held[plant]) for plant in plants if plant in held]
     asked = [
         problem.message
         for problem in net.problems()
@@ -234,8 +243,12 @@ def doubt_section(net: PedigreeNetwork, plants: Sequence[str]) -> Section | None
     if not rows and not evidence and not findings and not asked:
         return None
     items: list[Item | None] = [
-        table((tr("Cross"), tr("Seed parent is"), tr("Pollen parent is")), rows)
+        table((tr("Cross"), tr("Parents"), tr("Seed parent is"), tr("Pollen parent is")), rows)
     ]
+    grades = {grade for row in rows for grade in row[2:]}
+    key = [doubt_words(grade) for grade in GRADES if grade in grades]
+    if key:
+        items.append(Text(" ".join(key), soft=True))
     if rows and silent:
         items.append(
             Text(tr("No grade is on record for: {}.").format(", ".join(silent)), soft=True)
@@ -250,8 +263,7 @@ def doubt_section(net: PedigreeNetwork, plants: Sequence[str]) -> Section | None
     return section("doubt", items)
 
 
-def _finding(net: PedigreeNetwork, plant: str) -> str:
-    rows = net.book.findings()[plant]
+def _finding(net: PedigreeNetwork, plant: str, rows: Sequence[ParentFinding]) -> str:
     givers = []
     for row in rows:
         giver = {"": tr("not known"), "self": tr("its seed parent itself")}.get(
@@ -271,29 +283,48 @@ def _dated(text: str, date: str) -> str:
 # Notes and photos ---------------------------------------------------------------------------------
 
 
-def plant_notes(book: Book, kind: str, code: str) -> list[str]:
-    """The notes about one record, each with its date."""
-    about = f"{kind} {code}"
-    held = sorted((n for n in book.notes if n.about == about), key=lambda note: note.date)
-    return [tr("{}: {}").format(n.date, n.text) if n.date else n.text for n in held if n.text]
+class Notes:
+    """What is written about records, sorted once so that many can be asked for."""
+
+    def __init__(self, book: Book) -> None:
+        self._book = book
+        self._notes: dict[str, list[Note]] = {}
+        for note in sorted(book.notes, key=lambda note: note.date):
+            if note.text:
+                self._notes.setdefault(note.about, []).append(note)
+        self._findings = book.findings()
+
+    def about(self, kind: str, code: str) -> list[str]:
+        """The notes about one record, each with its date."""
+        return [
+            tr("{}: {}").format(note.date, note.text) if note.date else note.text
+            for note in self._notes.get(f"{kind} {code}", ())
+        ]
+
+    def of_cross(self, cross: str) -> list[str]:
+        """The cross's own note and the notes about it."""
+        note = self._book.crosses[cross].note if cross in self._book.crosses else ""
+        return [*([note] if note else []), *self.about("cross", cross)]
+
+    def of_plant(self, plant: str) -> list[str]:
+        """The plant's own note, the notes about it, and what a finding on it says."""
+        note = self._book.plants[plant].note
+        found = [row.text for row in self._findings.get(plant, ()) if row.text]
+        return [*([note] if note else []), *self.about("plant", plant), *found]
 
 
 def notes_section(book: Book, codes: Sequence[str]) -> Section | None:
     """Notes on plants and their crosses, of one plant without its code before each."""
     items: list[Item | None] = []
+    notes = Notes(book)
     for code in codes:
         plant = book.plants[code]
-        said = [*([plant.note] if plant.note else []), *plant_notes(book, "plant", code)]
+        said = [*([plant.note] if plant.note else []), *notes.about("plant", code)]
         if plant.cross:
             about = tr("On its cross {}: {}")
-            said += [about.format(plant.cross, text) for text in _cross_notes(book, plant.cross)]
+            said += [about.format(plant.cross, text) for text in notes.of_cross(plant.cross)]
         items += [Text(text) for text in said]
     return section("notes", items)
-
-
-def _cross_notes(book: Book, cross: str) -> list[str]:
-    note = book.crosses[cross].note if cross in book.crosses else ""
-    return [*([note] if note else []), *plant_notes(book, "cross", cross)]
 
 
 def photos_section(book: Book, codes: Iterable[str]) -> Section | None:

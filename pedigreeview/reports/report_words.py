@@ -1,6 +1,6 @@
 """The texts of reports: one function through which all of them go, and the words of records.
 
-Sentences are whole and take their parts by `format`, so that a translation can move the parts about.
+Sentences are whole and take their parts by `format`, so that a translation can move them about.
 """
 
 from __future__ import annotations
@@ -16,8 +16,8 @@ __all__ = [
     "cross_signs",
     "crossed_words",
     "doubt_words",
-    "kind_words",
     "kept_true_words",
+    "kind_words",
     "listed",
     "named",
     "part_words",
@@ -45,9 +45,9 @@ def part_words() -> dict[str, str]:
     """Every part that a report can have, by its word, with its heading."""
     return {
         "what": tr("What it is"),
-        "picture": tr("Pedigree"),
         "parentage": tr("Parentage"),
         "founders": tr("The founders"),
+        "picture": tr("Pedigree"),
         "generations": tr("Generation by generation"),
         "selection": tr("Selection"),
         "reciprocals": tr("Both directions of the cross"),
@@ -147,12 +147,12 @@ def raised_words(held: Parents, source: str) -> str:
 
 
 def doubt_words(grade: str) -> str:
-    """A grade of doubt with what it means; '' where none is recorded."""
+    """What a grade of doubt means."""
     return {
-        "certain": tr("certain: covered, tagged, and shown by a marker"),
-        "probable": tr("probable: worked by hand, tag read"),
-        "possible": tr("possible: one of named candidates"),
-        "unknown": tr("unknown: nobody saw"),
+        "certain": tr("Certain: covered, tagged, and shown by a marker."),
+        "probable": tr("Probable: worked by hand, tag read."),
+        "possible": tr("Possible: one of named candidates."),
+        "unknown": tr("Unknown: nobody saw."),
     }.get(grade, grade)
 
 

@@ -29,9 +29,9 @@ if TYPE_CHECKING:
 __all__ = ["BackupsDialog", "day_and_time"]
 
 
-def day_and_time(moment: datetime.datetime) -> str:
-    """A moment as the list shows it: 'Wed 25 Nov 2026, 18:55'."""
-    return moment.strftime("%a %d %b %Y, %H:%M")
+def day_and_time(moment: datetime.datetime, *, seconds: bool = False) -> str:
+    """A moment as a list shows it: 'Wed 25 Nov 2026, 18:55'."""
+    return moment.strftime("%a %d %b %Y, %H:%M:%S" if seconds else "%a %d %b %Y, %H:%M")
 
 
 class BackupsDialog(QDialog):
@@ -86,7 +86,6 @@ class BackupsDialog(QDialog):
         row.setSpacing(s)
         self.now_button = action_button(self.tr("&Back up now"), self.back_up)
         can_write = desk is not None and desk.can_write
-        self.now_button.setVisible(can_write)
         row.addWidget(self.now_button)
         row.addStretch(1)
         self.close_button = action_button(self.tr("Close"), self.reject)
@@ -94,6 +93,7 @@ class BackupsDialog(QDialog):
         self.restore_button = action_button(self.tr("&Go back to this one …"), self.ask, main=True)
         row.addWidget(self.restore_button)
         layout.addLayout(row)
+        self.now_button.setVisible(can_write)
         self._may = desk is None or can_write
         self._asked = False
         self.backups: list[Backup] = []
@@ -107,7 +107,8 @@ class BackupsDialog(QDialog):
         self.table.setRowCount(len(self.backups))
         locale = QLocale()
         for row, backup in enumerate(self.backups):
-            cells = (day_and_time(backup.made_at), locale.formattedDataSize(backup.size))
+            size = locale.formattedDataSize(backup.size, 0)
+            cells = (day_and_time(backup.made_at, seconds=True), size)
             for at, text in enumerate(cells):
                 item = QTableWidgetItem(text)
                 item.setToolTip(str(backup.path))

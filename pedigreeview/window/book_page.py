@@ -6,8 +6,8 @@ that a page which nobody opens costs nothing at the start.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import TYPE_CHECKING
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QShowEvent
@@ -19,7 +19,10 @@ if TYPE_CHECKING:
     from pedigreeview.book.edits import Change
     from pedigreeview.window.opening import Opened
 
-__all__ = ["BookPage", "LazyPage"]
+__all__ = ["BookPage", "LazyPage", "Shown"]
+
+Shown = tuple[str, Sequence[str], Sequence[Sequence[Any]]]
+"""A table as it is shown: its title, its headings, and its rows of texts, numbers and blanks."""
 
 
 class BookPage(QWidget):
@@ -48,6 +51,10 @@ class BookPage(QWidget):
 
     def go_to(self, part: str) -> None:
         """Turn to a part of the page, such as one plant's row or one pair."""
+
+    def table_shown(self) -> Shown | None:
+        """The table that the page shows, to copy or to save; None where it shows none."""
+        return None
 
 
 class LazyPage(BookPage):
@@ -112,3 +119,6 @@ class LazyPage(BookPage):
 
     def go_to(self, part: str) -> None:
         self.page().go_to(part)
+
+    def table_shown(self) -> Shown | None:
+        return self._made.table_shown() if self._made is not None else None

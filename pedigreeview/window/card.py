@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Literal
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, QSizeF, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, QSizeF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QDragEnterEvent,
@@ -294,6 +294,9 @@ class Card(QWidget):
         figure = self.figures.get("inbreeding")
         if figure is not None and told.plants == (self.code,):
             figure.panel.show_explanation(net.book, told, ends=(self.code,))
+            # Laid out at once, so that a line does not move away under the mouse.
+            for _ in range(2):
+                QApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest.value)
 
     def paths(self) -> list[Path]:
         """The paths behind the numbers that are unfolded."""

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QToolButton, QWidget
 
 from pedigreeview.book.edits import Edit
 from pedigreeview.book.faults import Fault
@@ -38,7 +38,7 @@ if TYPE_CHECKING:
     from pedigreeview.window.desk import Desk
     from pedigreeview.window.preferences import Preferences
 
-__all__ = ["CardFacts", "Typing", "Value", "reading_only"]
+__all__ = ["CardFacts", "Typing", "Value", "adding_button", "reading_only"]
 
 Typing = tuple[str, str, Plant]
 """The name of a value that is being typed into, what stands in it, and the plant as it was."""
@@ -201,6 +201,14 @@ class Value(QWidget):
         return super().eventFilter(watched, event)
 
 
+def adding_button(text: str, name: str, act: Callable[[], object]) -> QToolButton:
+    """A word to click on that adds something to the card, set like a link."""
+    button = plain_button(text, name, act)
+    button.setProperty("role", "why")
+    button.setCursor(Qt.CursorShape.PointingHandCursor)
+    return button
+
+
 def reading_only(desk: Desk) -> str:
     """Why nothing can be written in the book, one sentence; '' where it can, or can be kept."""
     file = desk.file
@@ -225,7 +233,7 @@ class CardFacts(QWidget):
         s = step()
         layout = column(max(2, s // 2))
         self.setLayout(layout)
-        adders = Flow(max(2, s // 3))
+        adders = Flow(s)
         for name, title in self._titles().items():
             value = self._value(name, title)
             layout.addWidget(value)
@@ -243,8 +251,8 @@ class CardFacts(QWidget):
                 layout.addLayout(row)
         self._adders = QWidget()
         self._adders.setLayout(adders)
-        self._adders.setVisible(bool(self.adders))
         layout.addWidget(self._adders)
+        self._adders.setVisible(bool(self.adders))
 
     def _titles(self) -> dict[str, str]:
         return {
@@ -290,7 +298,7 @@ class CardFacts(QWidget):
             value.open()
 
         text = self.tr("+ {}").format(title[:1].lower() + title[1:])
-        return plain_button(text, self.tr("Add: {}").format(title), add)
+        return adding_button(text, self.tr("Add: {}").format(title), add)
 
     def _left(self, value: Value) -> None:
         adder = self.adders.get(value.name)
@@ -373,7 +381,7 @@ class CardFacts(QWidget):
         """Put the keys on a value, or on the button that adds it."""
         value = self.values.get(name)
         if value is not None:
-            (self.adders[name] if value.isHidden() else value.shown).setFocus()
+            self.adders.get(name, value.shown).setFocus()
 
     def _keep(self, value: Value, text: str) -> None:
         name, plant = value.name, self._shown.get(value.name, self._plant)

@@ -14,9 +14,9 @@ from pedigreeview.book.recording.moving import places_before
 from pedigreeview.book.recording.notes import notes_about, record_note
 from pedigreeview.book.recording.typed_dates import Order
 from pedigreeview.book.records import SELF, Score
-from pedigreeview.window.card_edit import reading_only
+from pedigreeview.window.card_edit import adding_button, reading_only
 from pedigreeview.window.forms.fields import DateField, LongTextField
-from pedigreeview.window.labels import action_button, column, plain_button, sentence
+from pedigreeview.window.labels import action_button, column, sentence
 from pedigreeview.window.record_words import choice_words
 from pedigreeview.window.style import step
 
@@ -184,7 +184,7 @@ class CardNotes(QWidget):
         self._list(self.tr("Moves"), [_dated(*move) for move in reversed(moves)])
         if self._desk is not None and not reading_only(self._desk):
             name = self.tr("Write a dated note of {}").format(self._code)
-            self.add_button = plain_button(self.tr("+ note of the day"), name, self.write)
+            self.add_button = adding_button(self.tr("+ note of the day"), name, self.write)
             self._layout.addWidget(self.add_button, 0, Qt.AlignmentFlag.AlignLeft)
 
     def _list(self, title: str, lines: list[str], few: int = _FEW) -> None:
@@ -196,7 +196,7 @@ class CardNotes(QWidget):
         text.setAccessibleName(title)
         part.addWidget(text)
         if len(lines) > few:
-            more = plain_button(
+            more = adding_button(
                 self.tr("{} more").format(len(lines) - few),
                 self.tr("Show all: {}").format(title),
                 lambda: unfold(),

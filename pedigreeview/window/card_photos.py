@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QFileDialog, QToolButton, QWidget
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.records import Photo
-from pedigreeview.window.card_edit import reading_only
+from pedigreeview.window.card_edit import adding_button, reading_only
 from pedigreeview.window.labels import Flow, column, plain_button, sentence
 from pedigreeview.window.photo_files import (
     ENDINGS,
@@ -73,9 +73,9 @@ class CardPhotos(QWidget):
         self.message.hide()
         layout.addWidget(self.message)
         name = self.tr("Add photos of {} from files; one can also be dropped here or pasted")
-        self.add_button = plain_button(self.tr("+ photo …"), name.format(code), self.ask_files)
-        self.add_button.setVisible(not reading_only(desk))
+        self.add_button = adding_button(self.tr("+ photo …"), name.format(code), self.ask_files)
         layout.addWidget(self.add_button, 0, Qt.AlignmentFlag.AlignLeft)
+        self.add_button.setVisible(not reading_only(desk))
 
     def show_book(self, book: Book) -> None:
         """Lay out a place for each photo; the pictures follow."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Sequence
+from functools import partial
 from html import escape
 from itertools import islice
 from typing import TYPE_CHECKING
@@ -58,6 +59,8 @@ _LOOKED = 10_000
 """Plants among which a date is looked for."""
 _MENDS = 4
 """Mends of one problem that are offered."""
+_NEVER_RIGHT = ("own_ancestor",)
+"""Kinds that no reason makes right: the numbers cannot be worked out before they are mended."""
 _RECORD = "record:"
 
 
@@ -304,16 +307,20 @@ class ChecksPage(BookPage):
         flow = Flow(s)
         said = sentence("", "fault")
         said.hide()
-        for mend in mends(book, one, datetime.date.today())[:_MENDS]:
-            button = action_button(mend.words, lambda mend=mend: self._mend(mend, said))
+        for mend in mends(book, one, today=datetime.date.today())[:_MENDS]:
+            button = action_button(mend.words.replace("&", "&&"), partial(self._mend, mend, said))
             button.setObjectName("mend")
+            button.setToolTip(mend.words)
             flow.addWidget(button)
         right = action_button(self.tr("This is right …"), lambda: ask())
         right.setObjectName("right")
-        flow.addWidget(right)
-        holder = QWidget()
-        holder.setLayout(flow)
-        text.addWidget(holder)
+        if one.kind not in _NEVER_RIGHT:
+            flow.addWidget(right)
+        if flow.count():
+            holder = QWidget()
+            holder.setLayout(flow)
+            text.addSpacing(s // 2)
+            text.addWidget(holder)
         text.addWidget(said)
 
         def ask() -> None:
@@ -331,6 +338,7 @@ class ChecksPage(BookPage):
     ) -> None:
         """Ask why it is right, below its row; Enter keeps it, with or without a reason."""
         field = _Reason(self.tr("why it is right; Enter keeps it, Esc leaves it"))
+        text.addSpacing(step() // 2)
         text.addWidget(field)
         field.setFocus()
 
@@ -382,8 +390,8 @@ class ChecksPage(BookPage):
         for check in book.accepted_checks:
             held.addWidget(rule())
             held.addLayout(self._accepted_row(book, check))
-        self.accepted.setVisible(self._open_accepted)
         self._body.addWidget(self.accepted)
+        self.accepted.setVisible(self._open_accepted)
 
     def _turn_accepted(self) -> None:
         self._open_accepted = self.accepted_button.isChecked()

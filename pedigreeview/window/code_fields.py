@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 
-from PySide6.QtCore import QCoreApplication, Signal
+from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 
 from pedigreeview.book.book import BookSettings
@@ -82,7 +82,8 @@ class CodeFields(QWidget):
             field.changed.connect(self._typed)
             self.fields[kind] = field
             row = grid.rowCount()
-            grid.addWidget(label, row, 0)
+            label.setContentsMargins(0, round(0.7 * s), 0, 0)
+            grid.addWidget(label, row, 0, Qt.AlignmentFlag.AlignTop)
             grid.addWidget(field, row, 1)
         for grid in grids.values():
             grid.setSpacing(s)
@@ -91,7 +92,7 @@ class CodeFields(QWidget):
             grid.setColumnStretch(1, 1)
         layout.addLayout(grids[True])
         self.more_button = action_button(self.tr("Codes of &other records"), self._unfold)
-        layout.addWidget(self.more_button)
+        layout.addWidget(self.more_button, 0, Qt.AlignmentFlag.AlignLeft)
         self._more.setLayout(grids[False])
         self._more.hide()
         layout.addWidget(self._more)

@@ -17,7 +17,7 @@ from pedigreeview.book.recording.hanging import HangsOn, descendants, what_hangs
 from pedigreeview.book.records import Cross, Plant, Record
 from pedigreeview.window.forms.fields import Field, PlantField, TextField
 from pedigreeview.window.forms.record_field import RecordField
-from pedigreeview.window.labels import action_button, column, heading, sentence
+from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
 from pedigreeview.window.record_words import about_words, record_name
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count
@@ -52,21 +52,27 @@ class DeletingDialog(QDialog):
         layout = column(s, 3 * s)
         self.setLayout(layout)
         layout.addWidget(heading(self.tr("Delete {}?").format(about_words(record)), 2))
+        inner = QWidget()
+        self._body = body = column(s)
+        body.setContentsMargins(0, 0, s, 0)
+        inner.setLayout(body)
         self.hanging = sentence(self._hanging_text(hangs))
-        layout.addWidget(self.hanging)
-        layout.addSpacing(s)
+        body.addWidget(self.hanging)
+        body.addSpacing(s)
         self.choices: dict[str, QRadioButton] = {}
         self.group = QButtonGroup(self)
         self.fields: dict[str, Field] = {}
         for way, text, more in self._ways(book, hangs):
-            self._offer(layout, way, text, more)
+            self._offer(body, way, text, more)
         self.why = TextField("why", self.tr("why, if you like"))
         self.why.set_label(self.tr("Why"))
-        layout.addWidget(self.why)
+        body.addWidget(self.why)
+        body.addStretch(1)
+        self.area = scrolled(inner)
+        layout.addWidget(self.area, 1)
         self.message = sentence("", "fault")
         self.message.hide()
         layout.addWidget(self.message)
-        layout.addStretch(1)
         row = QHBoxLayout()
         row.addWidget(action_button(self.tr("Cancel"), self.reject))
         row.addStretch(1)
@@ -83,7 +89,7 @@ class DeletingDialog(QDialog):
             self.go_button.hide()
             self.why.hide()
         self._tell()
-        self.resize(78 * s, layout.heightForWidth(78 * s) + 2 * s)
+        self._fit(78 * s)
 
     def _hanging_text(self, hangs: HangsOn) -> str:
         if not hangs.hanging:
@@ -129,7 +135,7 @@ class DeletingDialog(QDialog):
                 )
             if "with_progeny" in ways:
                 doomed = len(descendants(book, [record.plant])) - 1
-                text = self.tr("Delete it with &everything that came from it: {}")
+                text = self.tr("Delete it and a&ll that came from it: {}")
                 found.append(
                     (
                         "with_progeny",
@@ -157,7 +163,7 @@ class DeletingDialog(QDialog):
             if "with_progeny" in ways:
                 progeny = [one.plant for one in book.plants.values() if one.cross == name]
                 doomed = len(descendants(book, progeny))
-                text = self.tr("Delete it with &everything that came from it: {}")
+                text = self.tr("Delete it and a&ll that came from it: {}")
                 found.append(
                     (
                         "with_progeny",
@@ -225,10 +231,15 @@ class DeletingDialog(QDialog):
                 "delete": self.tr("Delete it"),
             }.get(way, "")
         )
-        layout = self.layout()
-        if layout is not None and self.isVisible():
-            layout.activate()
-            self.resize(self.width(), max(self.height(), layout.heightForWidth(self.width())))
+        if self.isVisible():
+            self._fit(self.width())
+
+    def _fit(self, width: int) -> None:
+        """As tall as what it says, as far as the screen goes."""
+        s = step()
+        body = self._body.heightForWidth(width - 7 * s - round(1.4 * s))
+        room = self.screen().availableGeometry().height() * 95 // 100
+        self.resize(width, min(max(self.height(), body + 24 * s), room))
 
     def entry(self) -> tuple[str, Callable[[Edit], object]]:
         """The words of the edit, and what makes it.

@@ -101,7 +101,13 @@ class Door(QObject):
         self._then = None
         title = self.tr("{} was not opened").format(path.name)
         ways = self._ways(path) if isinstance(fault, FileFault) else {}
-        self._window.show_dialog(FaultsDialog(title, fault, self._window, ways))
+
+        def tell() -> None:
+            self._window.show_dialog(FaultsDialog(title, fault, self._window, ways))
+
+        from pedigreeview.window.importing.entrance import explain_instead
+
+        explain_instead(self._window, path, tell)
 
     # Faults of the file -------------------------------------------------------------------------
 
@@ -271,7 +277,9 @@ class Door(QObject):
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         dialog.setNameFilters(
             [
-                self.tr("Tables and books (*.pedbook *.csv *.tsv *.txt datapackage.json)"),
+                self.tr("Tables and books ({})").format(
+                    "*.pedbook *.csv *.tsv *.txt *.xlsx *.ods *.json *.graphml *.gexf"
+                ),
                 self.tr("All files (*)"),
             ]
         )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from functools import partial
 
 from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
@@ -83,7 +84,7 @@ class FaultsDialog(QDialog):
         for word, text in way_words().items():
             act = (ways or {}).get(word)
             if act is not None and word in getattr(fault, "ways", ()):
-                self.ways[word] = action_button(text, lambda act=act: self._go(act))
+                self.ways[word] = action_button(text, partial(self._go, act))
                 offered.addWidget(self.ways[word])
         if self.ways:
             layout.addLayout(offered)

@@ -6,7 +6,7 @@ a screen reader is told the squares of the row that the keys are in.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, Qt, Signal
 from PySide6.QtGui import (
@@ -63,6 +63,7 @@ class HeatMap(QAbstractScrollArea):
         self._cursor: Square | None = None
         self._chosen: Square | None = None
         self._marked = -1
+        self._lit: frozenset[int] = frozenset()
         self._pressed: QPoint | None = None
         self._dragged_from: tuple[int, int] | None = None
         self.spoken = Spoken(
@@ -84,6 +85,7 @@ class HeatMap(QAbstractScrollArea):
         self.picture = picture
         if not keep:
             self._hover = self._cursor = self._chosen = None
+            self._lit = frozenset()
             self._fitted = True
         if self._fitted:
             self.fit()
@@ -96,6 +98,13 @@ class HeatMap(QAbstractScrollArea):
     def mark(self, row: int) -> None:
         """Bring out the row of the focus; −1 for none."""
         self._marked = row
+        self.viewport().update()
+
+    def light(self, codes: Iterable[str]) -> None:
+        """Bring out the codes that an explanation points at; none puts them back."""
+        wanted = set(codes)
+        held = self.picture.codes if self.picture is not None else ()
+        self._lit = frozenset(row for row, code in enumerate(held) if code in wanted)
         self.viewport().update()
 
     def frame(self) -> HeatFrame:
@@ -117,7 +126,9 @@ class HeatMap(QAbstractScrollArea):
         self._fitted = True
         size = self.maximumViewportSize()
         room = min(size.width() - picture.left, size.height() - picture.above) - 4
-        self.cell = max(0.05, min(picture.largest_cell(), room / picture.count))
+        # Where the codes leave hardly any room the table is scrolled after all.
+        room = max(room, 16.0 * step())
+        self.cell = min(1.8 * picture.largest_cell(), room / picture.count)
         self._set_bars()
         self.viewport().update()
 
@@ -128,7 +139,7 @@ class HeatMap(QAbstractScrollArea):
             return
         held = self.cell
         smallest = min(1.0, held)
-        self.cell = max(smallest, min(2 * picture.largest_cell(), held * factor))
+        self.cell = max(smallest, min(3 * picture.largest_cell(), held * factor))
         self._fitted = False
         middle = QPointF(self.viewport().rect().center()) if at is None else at
         if at is None and self._cursor is not None:
@@ -148,13 +159,15 @@ class HeatMap(QAbstractScrollArea):
         picture = self.picture
         whole = picture.whole(self.cell) if picture is not None else (0.0, 0.0)
         head = (picture.left, picture.above) if picture is not None else (0.0, 0.0)
-        size = self.viewport().size()
+        # Bars that are still there when all fits must not keep themselves in place.
+        size = self.maximumViewportSize()
+        if whole[0] > size.width() or whole[1] > size.height():
+            size = self.viewport().size()
         for bar, all_of_it, room, beside in (
             (self.horizontalScrollBar(), whole[0], size.width(), head[0]),
             (self.verticalScrollBar(), whole[1], size.height(), head[1]),
         ):
-            # When fitted nothing may be cut off by the rounding of half a square.
-            bar.setRange(0, 0 if self._fitted else max(0, round(all_of_it - room)))
+            bar.setRange(0, max(0, round(all_of_it - room)))
             bar.setPageStep(max(1, round(room - beside)))
             bar.setSingleStep(max(1, round(max(self.cell, step()))))
 
@@ -170,7 +183,9 @@ class HeatMap(QAbstractScrollArea):
         try:
             painter.fillRect(self.viewport().rect(), current().sheet)
             if self.picture is not None:
-                showing = HeatShowing(self._hover, self._cursor, self._chosen, self._marked)
+                showing = HeatShowing(
+                    self._hover, self._cursor, self._chosen, self._marked, self._lit
+                )
                 paint_heat(painter, self.picture, self.frame(), showing)
             if self.hasFocus():
                 painter.setPen(current().focus)

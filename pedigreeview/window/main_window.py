@@ -44,6 +44,7 @@ from pedigreeview.window.rail import Rail
 from pedigreeview.window.reciprocals_page import ReciprocalsPage
 from pedigreeview.window.strips import CautionStrip, WorkStrip, cautions_of
 from pedigreeview.window.style import current_name, dress, step, system_name
+from pedigreeview.window.translating import speak
 from pedigreeview.window.welcome import Welcome
 from pedigreeview.window.words import count
 from pedigreeview.window.writing import Writing
@@ -60,6 +61,9 @@ class MainWindow(QMainWindow):
     def __init__(self, preferences: Preferences | None = None) -> None:
         super().__init__()
         self.preferences = preferences or Preferences()
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        speak(app, self.preferences.language)
         self._dress()
         self.errands = Errands(self)
         self.desk = Desk(self.errands)
@@ -111,7 +115,9 @@ class MainWindow(QMainWindow):
         self.welcome = Welcome()
         self.pedigree = PedigreePage(self.errands, self.preferences, self.desk)
         self.map = MapPage(self.errands, self.pedigree.shades)
-        self.reciprocals = ReciprocalsPage(self.errands)
+        self.reciprocals = ReciprocalsPage(
+            self.errands, lambda name, **what: self.writing.open(name, **what)
+        )
         self.checks = ChecksPage()
         made: dict[str, BookPage] = {
             "pedigree": self.pedigree,
@@ -201,6 +207,7 @@ class MainWindow(QMainWindow):
             page.picked.connect(partial(self._picked, page))
         self.pedigree.visited.connect(lambda _, code: self._mark(code))
         self.pedigree.canvas.cross_wanted.connect(self.writing.offer_cross)
+        self.pedigree.writing_entries = self.writing.tag_entries
         self.bench.left.connect(self._leave_find)
         self.desk.changed.connect(self._book_changed)
         self.desk.undo_changed.connect(self._tell_undo)
@@ -245,6 +252,11 @@ class MainWindow(QMainWindow):
         self.preferences.look = look
         self.menus.actions[f"look_{look}"].setChecked(True)
         self._redress()
+
+    def set_language(self, code: str) -> None:
+        """Remember the language; texts that stand already change at the next start."""
+        self.preferences.language = code
+        self.said.setText(self.tr("The language changes when the program is started again."))
 
     def _turn_look(self) -> None:
         self.set_look("light" if current_name() == "dark" else "dark")
@@ -364,7 +376,7 @@ class MainWindow(QMainWindow):
         paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
         if paths:
             event.acceptProposedAction()
-            QTimer.singleShot(0, self, lambda: self.open_path(paths[0]))
+            QTimer.singleShot(0, self, lambda: self.asides.dropped(paths[0]))
 
     # Pages and places ---------------------------------------------------------------------------
 

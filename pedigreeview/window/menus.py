@@ -6,11 +6,13 @@ from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QLocale
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from pedigreeview.window.book_acts import BookActs
 from pedigreeview.window.pages import page_words
+from pedigreeview.window.translating import languages
 from pedigreeview.window.welcome import demo_entries
 
 if TYPE_CHECKING:
@@ -19,6 +21,12 @@ if TYPE_CHECKING:
 __all__ = ["Menus"]
 
 _SIZES = (75, 100, 125, 150, 200)
+
+
+def _print_papers(window: MainWindow) -> None:
+    from pedigreeview.window.papers.opening import open_papers
+
+    open_papers(window)
 
 
 class Menus:
@@ -98,12 +106,38 @@ class Menus:
         )
         self._add(
             menu,
-            "save_tables",
-            w.tr("Save as &tables …"),
-            w.asides.save_tables,
+            "print_papers",
+            w.tr("Print tags and &lists …"),
+            lambda: _print_papers(w),
+            "Ctrl+Shift+P",
+            book=True,
+        )
+        self._add(
+            menu,
+            "report_plant",
+            w.tr("Report on thi&s plant …"),
+            w.asides.report_on_plant,
+            book=True,
+        )
+        self._add(
+            menu,
+            "report_line",
+            w.tr("&History of this line …"),
+            w.asides.report_on_line,
+            book=True,
+        )
+        self._add(
+            menu,
+            "save_as",
+            w.tr("Save &as …"),
+            w.asides.save_as,
             "Ctrl+Shift+S",
             book=True,
         )
+        menu.addSeparator()
+        self._add(menu, "bring_in", w.tr("Bring &in a table …"), w.asides.bring_in, "Ctrl+Shift+I")
+        text = w.tr("Bring in another boo&k …")
+        self._add(menu, "merge", text, w.asides.merge, book=True)
         menu.addSeparator()
         acts = self.book_acts
         self._add(menu, "save_copy", w.tr("Save a &copy …"), w.door.save_copy, book=True)
@@ -126,6 +160,19 @@ class Menus:
         menu.addSeparator()
         self._add(menu, "correct", w.tr("&Correct parents …"), acts.correct_parents, book=True)
         self._add(menu, "delete", w.tr("&Delete this plant …"), acts.delete_plant, book=True)
+        menu.addSeparator()
+        self._add(
+            menu,
+            "copy_picture",
+            w.tr("Copy the &picture"),
+            w.asides.copy_picture,
+            "Ctrl+Shift+C",
+            book=True,
+        )
+        text = w.tr("Copy the &table")
+        self._add(menu, "copy_table", text, w.asides.copy_table, "Ctrl+Shift+T", book=True)
+        text = w.tr("Parentage as te&xt …")
+        self._add(menu, "notation", text, w.asides.show_notation, book=True)
         self.set_undo("", "")
 
     def _write(self) -> None:
@@ -204,6 +251,15 @@ class Menus:
             action.setCheckable(True)
             action.setChecked(w.preferences.look == word)
             group.addAction(action)
+        tongues = menu.addMenu(w.tr("Lan&guage"))
+        tongue_group = QActionGroup(w)
+        for code in ("system", *languages()):
+            text = w.tr("as the system") if code == "system" else QLocale(code).nativeLanguageName()
+            act = partial(w.set_language, code)
+            action = self._add(tongues, f"language_{code}", text, act)
+            action.setCheckable(True)
+            action.setChecked(w.preferences.language == code)
+            tongue_group.addAction(action)
         sizes = menu.addMenu(w.tr("Size of the &text"))
         size_group = QActionGroup(w)
         for size in _SIZES:

@@ -98,7 +98,6 @@ def read(path: Path, stated: Stated | None = None) -> ReadBook:
 
 def build(held: ReadBook, answer: FoundersAnswer | None, focus: str = "") -> Opened:
     """The network of a book with the answer about its founders, warmed up for the window."""
-    from pedigreeview.drawing.view import Look, choose
     from pedigreeview.exchange import read_book
     from pedigreeview.network import PedigreeNetwork
 
@@ -118,13 +117,22 @@ def build(held: ReadBook, answer: FoundersAnswer | None, focus: str = "") -> Ope
     focus = focus if focus in book.plants else first_focus(net)
     if focus:
         # The first picture and card ask the same again; the network then has its answers ready.
-        choose(net, Look(focus=focus))
+        _warm(net, focus)
         ask_plant(net, focus, problems)
         net.crosses_of(focus), net.cytoplasm(focus)
     net.reciprocal_pairs()
     net.base_sentence()
     title = book.settings.name or held.path.stem or held.path.name
     return Opened(held.path, net, problems, finder, title, held.silent, focus, held.file)
+
+
+def _warm(net: PedigreeNetwork, focus: str) -> None:
+    """Ask once, off the window's thread, what every picture of a network asks."""
+    import pygraphviz  # noqa: F401 - loaded here, so that the first picture need not wait for it
+
+    from pedigreeview.drawing.view import Look, choose
+
+    choose(net, Look(focus=focus))
 
 
 def after_edit(opened: Opened, file: BookFile, change: Change) -> Opened:
@@ -136,6 +144,9 @@ def after_edit(opened: Opened, file: BookFile, change: Change) -> Opened:
         net = PedigreeNetwork.from_records(book)
     else:
         net = opened.net.with_book(book)
+    focus = opened.focus if opened.focus in book.plants else first_focus(net)
+    if focus:
+        _warm(net, focus)
     return replace(
         opened,
         net=net,

@@ -103,9 +103,10 @@ class PageCard(QObject):
         """Let the picture keep clear of the card, or of one of a width."""
         self._page.stage.leave_room(self.looked_at(), width)
 
-    def follow(self) -> None:
+    def follow(self, *, now: bool = True) -> None:
         """Lay the card now, and again when the picture has glided to its new place."""
-        self.lay()
+        if now:
+            self.lay()
         self._settle.start()
 
     def _come_to_rest(self) -> None:

@@ -26,8 +26,11 @@ class PagePicture(QObject):
         super().__init__(page)
         self._page = page
 
-    def draw(self) -> None:
-        """Draw what is to be shown; what was on the screen stays where it was, if it can."""
+    def draw(self, *, lay_card: bool = True) -> None:
+        """Draw what is to be shown; what was on the screen stays where it was, if it can.
+
+        lay_card : False where the card of another plant is laid right after
+        """
         from pedigreeview.drawing.placing import place
 
         page = self._page
@@ -40,10 +43,10 @@ class PagePicture(QObject):
         page.errands.drop("whole")
         look = page.look()
         view = choose(shown.net, look)
-        self._take(view, place(view, page.placed, orientation=page.orientation))
+        self._take(view, place(view, page.placed, orientation=page.orientation), lay_card=lay_card)
         page.compare.draw(look)
 
-    def _take(self, view: View, placed: Any, *, fit: bool = False) -> None:
+    def _take(self, view: View, placed: Any, *, fit: bool = False, lay_card: bool = True) -> None:
         page = self._page
         first = page.placed is None or fit
         # Another way of looking is another picture: it is looked at as a whole first.
@@ -68,7 +71,7 @@ class PagePicture(QObject):
         if page.selected:
             page.canvas.set_selected(page.selected)
         page.shading.show_key()
-        page.cards.follow()
+        page.cards.follow(now=lay_card)
 
     def _draw_whole(self) -> None:
         page = self._page

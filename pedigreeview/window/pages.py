@@ -36,8 +36,15 @@ def page_words() -> tuple[PageWords, ...]:
         PageWords("map", _tr("Map"), _tr("The whole book at once")),
         PageWords("reciprocals", _tr("Reciprocals"), _tr("Both directions of a cross compared")),
         PageWords(
+            "judging",
+            _tr("Judging"),
+            _tr("What the progeny show: ratios, selfs, genes, stable lines"),
+        ),
+        PageWords(
             "relatedness", _tr("Relatedness"), _tr("How related any plants are, as a heat map")
         ),
+        PageWords("parents", _tr("Parents"), _tr("Pairs worth crossing, and how many to grow")),
+        PageWords("season", _tr("Season"), _tr("What is due, and the crosses on their way")),
         PageWords("records", _tr("Records"), _tr("Every table of the book, to type into")),
         PageWords("checks", _tr("Checks"), _tr("What in the records cannot be right")),
     )
@@ -54,8 +61,17 @@ def _records(window: MainWindow) -> BookPage:
             window.writing.open(name)
 
     page.new_wanted.connect(new)
+    page.remove_wanted.connect(window.menus.book_acts.delete)
     page.scores.trait_wanted.connect(lambda: window.writing.open("trait"))
     return page
+
+
+def _judging(window: MainWindow) -> BookPage:
+    from pedigreeview.window.judging_page import JudgingPage
+
+    return JudgingPage(
+        window.errands, window.desk, lambda name, **what: window.writing.open(name, **what)
+    )
 
 
 def _relatedness(window: MainWindow) -> BookPage:
@@ -64,9 +80,40 @@ def _relatedness(window: MainWindow) -> BookPage:
     return RelatednessPage(window.errands, window.preferences, window.show_dialog)
 
 
+def _season(window: MainWindow) -> BookPage:
+    from pedigreeview.window.papers.opening import open_papers
+    from pedigreeview.window.season_page import SeasonPage
+
+    def turn(page: str, part: str) -> None:
+        window.show_page(page)
+        window.book_pages[page].go_to(part)
+
+    return SeasonPage(
+        window.desk,
+        window.errands,
+        window.preferences,
+        lambda name, **what: window.writing.open(name, **what),
+        lambda paper, offers: open_papers(window, paper, offers),
+        turn,
+    )
+
+
+def _parents(window: MainWindow) -> BookPage:
+    from pedigreeview.window.parents_page import ParentsPage
+
+    def try_cross(seed: str, pollen: str) -> None:
+        window.show_plant(seed)
+        window.pedigree.try_cross(seed, pollen)
+
+    return ParentsPage(window.errands, window.desk, window.preferences, try_cross)
+
+
 _MAKERS: dict[str, Callable[[MainWindow], BookPage]] = {
+    "judging": _judging,
     "records": _records,
+    "season": _season,
     "relatedness": _relatedness,
+    "parents": _parents,
 }
 """How the pages are made that nothing else in the window needs to know; each on its first look."""
 

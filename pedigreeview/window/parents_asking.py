@@ -196,9 +196,7 @@ def weigh_pair(
     """
     from pedigreeview.planning.pairs import try_pair
 
-    return try_pair(
-        net, seed, pollen, question.wanted, weights=question.weights, answers=answers
-    )
+    return try_pair(net, seed, pollen, question.wanted, weights=question.weights, answers=answers)
 
 
 def choose_several(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
@@ -208,7 +209,7 @@ class WishesPanel(QWidget):
                 plain_button(
                     "✕",
                     self.tr("Take out the wish {}").format(words),
-                    lambda at=at: self.remove(at),
+                    partial(self.remove, at),
                 )
             )
             inner.addLayout(head)

@@ -8,7 +8,7 @@ The parts are objects of their own: `PageCard` the plant's card, `PagePins` pins
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from html import escape
 from typing import TYPE_CHECKING, Any, Literal
 
@@ -75,6 +75,10 @@ class PedigreePage(BookPage):
         self, errands: Errands, preferences: Preferences, desk: Desk | None = None
     ) -> None:
         super().__init__()
+        self.writing_entries: Callable[[str], list[tuple[str, Callable[[], object]]]] = (
+            lambda code: []
+        )
+        """What the menu of a tag offers to write down of its plant; the window says it."""
         self.setObjectName("page")
         self.errands = errands
         self._preferences = preferences
@@ -267,7 +271,7 @@ class PedigreePage(BookPage):
             return
         if shown.focus is None and self.placed is None:
             shown.focus = shown.selected
-        self.draw()
+        self.picture.draw(lay_card=False)  # showing its plant lays it
         self._mark(say=False)
 
     def show_network(
@@ -343,7 +347,7 @@ class PedigreePage(BookPage):
         if not same:
             shown.unfolded = frozenset()
             self.compare.follow()
-            self.draw()
+            self.picture.draw(lay_card=not selected)  # showing its plant lays it
         self._mark(say=say)
 
     def _clicked(self, code: str) -> None:

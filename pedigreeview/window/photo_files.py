@@ -8,7 +8,7 @@ from __future__ import annotations
 import datetime
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QBuffer, QByteArray, QCoreApplication, QIODevice, QSize, Qt
 from PySide6.QtGui import QImage, QImageReader
@@ -119,10 +119,9 @@ def prepared(image: QImage, name: str, date: str) -> NewPhoto:
 def _is_solid(image: QImage) -> bool:
     """Whether nothing of it is transparent, as in what a screen gives."""
     alpha = image.convertToFormat(QImage.Format.Format_Alpha8)
-    return all(
-        bytes(alpha.constScanLine(row))[: alpha.width()].count(255) == alpha.width()
-        for row in range(alpha.height())
-    )
+    width = alpha.width()
+    rows = (cast(memoryview, alpha.constScanLine(row)) for row in range(alpha.height()))
+    return all(bytes(row)[:width].count(255) == width for row in rows)
 
 
 def prepared_file(path: Path) -> NewPhoto:

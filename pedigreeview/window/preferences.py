@@ -117,6 +117,15 @@ class Preferences:
     def geometry(self, value: QByteArray) -> None:
         self._settings.setValue("look/geometry", value)
 
+    @property
+    def language(self) -> str:
+        """'system', or the code of a language of the window."""
+        return str(self._settings.value("look/language", "system"))
+
+    @language.setter
+    def language(self, value: str) -> None:
+        self._settings.setValue("look/language", value)
+
     # Writing ------------------------------------------------------------------------------------
 
     def last_used(self, form: str) -> dict[str, str]:
@@ -140,6 +149,17 @@ class Preferences:
     @date_order.setter
     def date_order(self, value: str) -> None:
         self._settings.setValue("writing/date_order", value)
+
+    # Tables brought in --------------------------------------------------------------------------
+
+    def layouts(self) -> dict[str, object]:
+        """Layouts of tables that were brought in before (`exchange.import_layouts`)."""
+        held = self._json("tables/layouts")
+        return held if isinstance(held, dict) else {}
+
+    def set_layouts(self, layouts: dict[str, object]) -> None:
+        """Remember layouts of tables."""
+        self._settings.setValue("tables/layouts", json.dumps(layouts))
 
     # Cautions -----------------------------------------------------------------------------------
 

@@ -126,9 +126,7 @@ class PairCounts(QWidget):
             if number is None or most <= 0:
                 continue
             words = self.tr("{}: {}").format(kind.title, text)
-            bar = PlainBar(
-                number / most, words, outwards_left=at == 0, of_whole=kind.share
-            )
+            bar = PlainBar(number / most, words, outwards_left=at == 0, of_whole=kind.share)
             self._grid.addWidget(bar, row, _BAR_COLUMNS[at], Qt.AlignmentFlag.AlignVCenter)
 
     def _rows(self, ahead: DirectionCounts, back: DirectionCounts) -> list[_Row]:

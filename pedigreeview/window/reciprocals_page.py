@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QListWidget, QListWidgetItem, QWidget
 
@@ -24,13 +24,21 @@ from pedigreeview.window.labels import (
     sentence,
     set_measure,
 )
+from pedigreeview.window.list_heights import fit_heights
 from pedigreeview.window.style import step
-from pedigreeview.window.takes import PairFacts, PairLine, ask_pair_facts, ask_pair_lines
+from pedigreeview.window.takes import (
+    PairFacts,
+    PairLine,
+    ask_pair_facts,
+    ask_pair_lines,
+    ask_pair_report,
+)
 from pedigreeview.window.words import count, named
 
 if TYPE_CHECKING:
     from pedigreeview.book.edits import Change
     from pedigreeview.network import PedigreeNetwork
+    from pedigreeview.planning.reciprocal_report import ReciprocalReport
     from pedigreeview.window.opening import Opened
     from pedigreeview.window.reciprocals_counts import PairCounts
     from pedigreeview.window.reciprocals_picture import PairPicture
@@ -78,10 +86,12 @@ class ReciprocalsPage(BookPage):
         side.setLayout(left)
         left.addWidget(heading(self.tr("Reciprocals"), 2))
         left.addWidget(sentence(self.tr("The same two parents with the roles exchanged."), "soft"))
-        self.find = SearchField(self.tr("Parent or cross"), self.tr("Find a pair"))
-        self.find.textChanged.connect(lambda _: self._list())
-        left.addWidget(self.find)
         self.list = QListWidget()
+        self.search = SearchField(self.tr("Parent or cross"), self.tr("Find a pair"))
+        self.search.textChanged.connect(lambda _: self._list())
+        left.addWidget(self.search)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setResizeMode(QListWidget.ResizeMode.Adjust)
         self.list.setAccessibleName(self.tr("Reciprocal pairs"))
         self.list.setWordWrap(True)
         self.list.currentRowChanged.connect(self._show_row)
@@ -97,6 +107,7 @@ class ReciprocalsPage(BookPage):
         self._area = scrolled(inner)
         outer.addWidget(self._area, 1)
         self.setFocusProxy(self.list)
+        QWidget.setTabOrder(self.list, self.search)
         self.fit_sides()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -111,6 +122,8 @@ class ReciprocalsPage(BookPage):
         """Give the list the width that the size of the text asks for, as far as there is room."""
         side = min(32 * step(), self.width() * 3 // 10)
         self._side.setFixedWidth(side)
+        self.list.resize(side - 3 * step(), self.list.height())
+        fit_heights(self.list)
         set_measure(self._body, self.width() - side, 3 * step())
 
     # The book -----------------------------------------------------------------------------------
@@ -118,7 +131,7 @@ class ReciprocalsPage(BookPage):
     def show_opened(self, opened: Opened | None) -> None:
         """Another book, or none."""
         self._wanted = ""
-        self.find.clear()
+        self.search.clear()
         if opened is not None:
             self.show_network(opened.net)
 
@@ -138,7 +151,7 @@ class ReciprocalsPage(BookPage):
         """Show the pair of a cross, or of two parents written 'A ⇄ B'."""
         self._wanted = part
         if not self._stale and self._lines:
-            self.find.clear()
+            self.search.clear()
             self._list()
 
     def show_network(self, net: PedigreeNetwork) -> None:
@@ -180,7 +193,7 @@ class ReciprocalsPage(BookPage):
         if net is None:
             return
         wanted = self._wanted or (_name(shown) if (shown := self.shown()) is not None else "")
-        typed = self.find.text().strip().casefold()
+        typed = self.search.text().strip().casefold()
         fit = [line for line in self._lines if not typed or typed in self._sought(line)]
         self._listed = fit[:_MOST]
         self.list.blockSignals(True)
@@ -199,6 +212,7 @@ class ReciprocalsPage(BookPage):
             self.list.addItem(item)
             if wanted and wanted in (_name(line), *line.crosses[0], *line.crosses[1]):
                 at = row
+        fit_heights(self.list)
         self.list.blockSignals(False)
         left_out = len(fit) - len(self._listed)
         self._more.setVisible(left_out > 0)
@@ -232,6 +246,7 @@ class ReciprocalsPage(BookPage):
 
     def _say(self, title: str, text: str) -> None:
         self._errands.drop("pair")
+        self._errands.drop("pair_tests")
         clear(self._body)
         self.picture = self.counts = self.tests = None
         self._body.addWidget(heading(title, 2))
@@ -253,7 +268,6 @@ class ReciprocalsPage(BookPage):
         """Lay out one pair; after an edit of the same pair the page stays scrolled where it is."""
         from pedigreeview.window.reciprocals_counts import PairCounts
         from pedigreeview.window.reciprocals_picture import PairPicture
-        from pedigreeview.window.reciprocals_tests import PairTests
 
         bar = self._area.verticalScrollBar()
         kept = bar.value() if self._body.property("pair") == _name(facts.line) else 0
@@ -289,11 +303,31 @@ class ReciprocalsPage(BookPage):
                 "soft",
             )
         )
-        self.tests = PairTests(facts.report) if facts.report is not None else None
-        if self.tests is not None:
-            self._body.addWidget(self.tests)
+        self.tests = None
+        self._tests = column()
+        self._body.addLayout(self._tests)
         self._body.addStretch(1)
-        bar.setValue(kept)
+        self._errands.drop("pair_tests")
+        if all(facts.line.crosses):
+            self._tests.addWidget(sentence(self.tr("Comparing the two directions …"), "soft"))
+            line = facts.line
+            self._errands.ask(
+                "pair_tests",
+                lambda: ask_pair_report(net, line),
+                lambda told: self._test(told, kept),
+            )
+        QTimer.singleShot(0, self, lambda: bar.setValue(kept))
+
+    def _test(self, report: ReciprocalReport, kept: int) -> None:
+        """Lay out the tests below the counts."""
+        from pedigreeview.window.reciprocals_tests import PairTests
+
+        clear(self._tests)
+        self.tests = PairTests(report)
+        self._tests.addWidget(self.tests)
+        bar = self._area.verticalScrollBar()
+        if kept:
+            QTimer.singleShot(0, self, lambda: bar.setValue(max(kept, bar.value())))
 
     def _how(self, facts: PairFacts) -> str:
         if facts.line.level == "plant":

@@ -31,7 +31,9 @@ __all__ = ["PairPicture"]
 
 _USUAL_LINE = 17.0
 """Height of a line of text at which one picture unit is one pixel."""
-_LEAST, _LARGEST = 0.55, 1.15
+_TIGHT = 0.85
+"""So much smaller than usual the tags may be for one column more."""
+_LEAST = 0.3
 
 
 class PairPicture(QAbstractScrollArea):
@@ -104,12 +106,10 @@ class PairPicture(QAbstractScrollArea):
             made = mirrored(
                 self._net, self._parents, self._crosses, columns=columns, opened=self._opened
             )
-            if made.placed.bounds[2] * wanted <= wide or columns == 1:
+            if made.placed.bounds[2] * wanted * _TIGHT <= wide or columns == 1:
                 break
         self._made = made
-        self._scale = min(wanted * _LARGEST, wide / made.placed.bounds[2])
-        if self._scale < _LEAST:
-            self._scale = max(self._scale, 0.3)
+        self._scale = max(_LEAST, min(wanted, wide / made.placed.bounds[2]))
         self.setFixedHeight(round(made.placed.bounds[3] * self._scale))
         if made.placed.block(self._at) is None:
             self._at = ""

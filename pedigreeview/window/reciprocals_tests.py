@@ -80,7 +80,9 @@ class PairTests(QWidget):
         likely = self.tr("The difference lies likely between {} and {} points.").format(
             _signed(100 * test.low, 0), _signed(100 * test.high, 0)
         )
-        part.addWidget(EffectBar(100 * test.difference, 100 * test.low, 100 * test.high, 100, likely))
+        part.addWidget(
+            EffectBar(100 * test.difference, 100 * test.low, 100 * test.high, 100, likely)
+        )
         part.addWidget(sentence(likely, "soft"))
         caution = self.tr(
             "Flowers of one plant on one day are not independent of each other, so p is at best a "
@@ -103,10 +105,11 @@ class PairTests(QWidget):
             "{} and {} flowers can only show a difference larger than {} points, in four trials of "
             "five."
         ).format(m, n, f"{100 * test.detectable:.0f}")
-        return said + " " + self.tr(
+        measure = self.tr(
             "For a measure: to tell a take of 60% from one of 30% in four trials of five, about 48 "
             "flowers are worked in each direction."
         )
+        return f"{said} {measure}"
 
     def _why_take(self, test: FruitSetTest) -> Reason:
         (a, b), (m, n) = test.fruits, test.flowers
@@ -126,8 +129,8 @@ class PairTests(QWidget):
             ),
             self.tr("Fisher 1934, Newcombe 1998 (from memory)"),
             self.tr(
-                "Only pollinations that say both flowers and fruits set. Every flower is taken as a "
-                "trial of its own, which flowers of one plant on one day are not."
+                "Only pollinations that say both flowers and fruits set. Every flower is taken as "
+                "a trial of its own, which flowers of one plant on one day are not."
             ),
         )
 
@@ -264,8 +267,10 @@ class PairTests(QWidget):
                 ),
                 self.tr("Drawn at random, 50,000 tables.") if drawn else self.tr("Exact."),
             ),
-            self.tr("Exact test of a table of two rows (Fisher; more than two values: Freeman and "
-            "Halton); Holm's correction over the traits of one generation."),
+            self.tr(
+                "Exact test of a table of two rows (Fisher; more than two values: Freeman and "
+                "Halton); Holm's correction over the traits of one generation."
+            ),
             self.tr("Fisher 1934, Freeman and Halton 1951, Holm 1979 (from memory)"),
             self.tr("Single plants of the crosses; accidental selfs and pools left out."),
         )
@@ -287,8 +292,8 @@ class PairTests(QWidget):
             ),
             self.tr("Welch 1947, Holm 1979 (from memory)"),
             self.tr(
-                "Each plant counts once, with its mean where it was scored more than once; beds and "
-                "seasons are taken as alike for both directions."
+                "Each plant counts once, with its mean where it was scored more than once; beds "
+                "and seasons are taken as alike for both directions."
             ),
         )
 
@@ -342,7 +347,9 @@ class PairTests(QWidget):
 
 
 def _tells(trait: TraitPair) -> bool:
-    return any(test is not None and test.verdict == "differs" for test in (trait.first, trait.later))
+    return any(
+        test is not None and test.verdict == "differs" for test in (trait.first, trait.later)
+    )
 
 
 def _reach(test: MeansTest) -> float:

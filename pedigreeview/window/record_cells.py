@@ -12,7 +12,7 @@ from pedigreeview.book.recording.typed_dates import Order, typed_date
 from pedigreeview.book.records import Column
 from pedigreeview.window.record_words import choice_words, column_words
 
-__all__ = ["cell_text", "cell_value"]
+__all__ = ["cell_text", "cell_value", "shown_value"]
 
 
 def _tr(text: str) -> str:
@@ -30,6 +30,12 @@ def cell_text(column: Column, value: Any) -> str:
     if column.kind == "number":
         return f"{value:g}"
     return str(value)
+
+
+def shown_value(column: Column, value: Any) -> Any:
+    """A value as it goes into a spreadsheet: a number stays one, all else as the table shows it."""
+    text = cell_text(column, value)
+    return value if text and column.kind in ("whole", "number") else text
 
 
 def _fault(column: Column, text: str, todo: str) -> Fault:

@@ -32,10 +32,11 @@ from pedigreeview.book.edits import Edit
 from pedigreeview.book.recording.typed_dates import Order
 from pedigreeview.book.records import Record
 from pedigreeview.window.bed_plan import BedPlan
-from pedigreeview.window.book_page import BookPage
+from pedigreeview.window.book_page import BookPage, Shown
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.labels import SearchField, action_button, column, heading, sentence
 from pedigreeview.window.preferences import Preferences
+from pedigreeview.window.record_cells import shown_value
 from pedigreeview.window.record_words import about_words, choice_words, table_words
 from pedigreeview.window.records_model import RecordsModel
 from pedigreeview.window.score_sheet import ScoreSheet
@@ -329,6 +330,21 @@ class RecordsPage(BookPage):
         """The table on show."""
         item = self.tables.currentItem()
         return str(item.data(Qt.ItemDataRole.UserRole)) if item is not None else "plants"
+
+    def table_shown(self) -> Shown | None:
+        """The rows that are shown, in their order; None for the score sheet and the beds."""
+        table = self.table()
+        if table not in table_words() or self._desk.book is None:
+            return None
+        model = self.model
+        headings = [
+            str(model.headerData(at, Qt.Orientation.Horizontal)) for at in range(len(model.columns))
+        ]
+        rows = [
+            [shown_value(held, getattr(model.record(row), held.name)) for held in model.columns]
+            for row in range(model.rowCount())
+        ]
+        return table_words()[table], headings, rows
 
     def take_picked(self, codes: tuple[str, ...]) -> None:
         """Plants picked on another page can be scored together."""

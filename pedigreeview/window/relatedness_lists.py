@@ -42,6 +42,8 @@ class RelatednessLists(QFrame):
     pair_wanted = Signal(str, str)
     """A relative of the focus is to be explained with it."""
     pair_closed = Signal()
+    lit = Signal(object)
+    """Codes that the explanation of the pair points at."""
 
     def __init__(self, errands: Errands) -> None:
         super().__init__()
@@ -65,6 +67,9 @@ class RelatednessLists(QFrame):
         pair.addLayout(head)
         self.explained = PairExplained(errands, "relatedness")
         self.explained.plant_wanted.connect(self.plant_wanted)
+        self.explained.lit.connect(
+            lambda paths: self.lit.emit({code for path in paths for code in path})
+        )
         pair.addWidget(self.explained)
         pair.addWidget(rule())
         self._pair.hide()
@@ -87,6 +92,7 @@ class RelatednessLists(QFrame):
         """Put the pair away."""
         self.explained.drop()
         self._pair.hide()
+        self.lit.emit(set())
         self.pair_closed.emit()
 
     def has_pair(self) -> bool:

@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 )
 
 from pedigreeview.book.faults import Fault
-from pedigreeview.drawing.heat_picture import HeatPicture, paint_scale
+from pedigreeview.drawing.heat_picture import HeatPicture, paint_scale, scale_height
 from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.heat_map import HeatMap
@@ -34,6 +34,7 @@ from pedigreeview.window.labels import (
     column,
     heading,
     plain_button,
+    scrolled,
     sentence,
 )
 from pedigreeview.window.relatedness_choice import SetChoice, chooser
@@ -82,8 +83,8 @@ class _Scale(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:
-        size = self.picture.type if self.picture is not None else 11.0
-        return QSize(24 * step(), round(3 * size + 16))
+        tall = scale_height(self.picture) if self.picture is not None else 4.0 * step()
+        return QSize(24 * step(), round(tall))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
@@ -136,6 +137,7 @@ class RelatednessPage(BookPage):
         self.lists.plant_wanted.connect(self.plant_wanted)
         self.lists.pair_wanted.connect(self.show_pair)
         self.lists.pair_closed.connect(self.map.setFocus)
+        self.lists.lit.connect(self.map.light)
         across.addWidget(self.lists)
         outer.addLayout(across, 1)
         self._fit()
@@ -172,7 +174,7 @@ class RelatednessPage(BookPage):
             ),
         )
         for box in (self.measure, self.order):
-            box.setMinimumContentsLength(13)
+            box.setMinimumContentsLength(19 if box is self.order else 12)
             box.currentIndexChanged.connect(lambda _: self.ask())
         self.plants.which.setMinimumContentsLength(15)
         self.save_button = action_button(self.tr("Save …"), self.save)
@@ -182,7 +184,7 @@ class RelatednessPage(BookPage):
         for sign, name, zoom in (
             ("−", self.tr("Smaller squares (−)"), lambda: self.map.zoom(0.8)),
             ("+", self.tr("Larger squares (+)"), lambda: self.map.zoom(1.25)),
-            ("⛶", self.tr("All squares at once (0)"), lambda: self.map.fit()),
+            (self.tr("All"), self.tr("All squares at once (0)"), lambda: self.map.fit()),
         ):
             row.addWidget(plain_button(sign, name, zoom))
         row.addWidget(self.save_button)
@@ -223,8 +225,10 @@ class RelatednessPage(BookPage):
         foot.addLayout(told, 1)
         body.addLayout(foot)
         self.stack.addWidget(self.empty)
-        self.stack.addWidget(full)
-        self._full = full
+        # With large type the words below the map go on further down.
+        self._full = scrolled(full)
+        self._full.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.stack.addWidget(self._full)
         return self.stack
 
     # The book -----------------------------------------------------------------------------------
@@ -288,6 +292,7 @@ class RelatednessPage(BookPage):
         self._fit()
 
     def _fit(self) -> None:
+        self.map.setMinimumHeight(min(30 * step(), max(12 * step(), self.height() // 2)))
         self.lists.setFixedWidth(min(44 * step(), self.width() * 3 // 10))
 
     def _later(self) -> None:

@@ -32,6 +32,8 @@ class PairExplained(QWidget):
     """Coancestry, relationship and F of the progeny of a pair, each with what it rests on."""
 
     plant_wanted = Signal(str)
+    lit = Signal(object)
+    """Paths that an explanation points at; an empty list: none."""
 
     def __init__(self, errands: Errands, key: str, *, unfold: str = "coancestry") -> None:
         """
@@ -104,6 +106,7 @@ class PairExplained(QWidget):
             figure = Figure(name, key, number.text, number.words)
             if number.reason is not None:
                 figure.panel.show_reason(number.reason)
+            figure.lit.connect(self.lit)
             self.figures[key] = figure
             self._body.addWidget(figure)
         for key, ask in (("coancestry", self._ask_coancestry), ("progeny", self._ask_progeny)):

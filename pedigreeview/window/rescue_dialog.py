@@ -107,9 +107,9 @@ class RescueDialog(QDialog):
     def _rescued(self, found: Rescued) -> None:
         self._made = found.path
         came, *lost = found.lines()
-        self._say(came)
+        self._say(self.tr("The new book is made: {}").format(found.path.name))
         self.report.clear()
-        for line in lost or [self.tr("Nothing was lost.")]:
+        for line in (came, *(lost or [self.tr("Nothing was lost.")])):
             QListWidgetItem(line, self.report)
         self.report.show()
         self.copy_button.show()

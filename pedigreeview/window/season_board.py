@@ -6,6 +6,7 @@ planned cross is made or skipped, a made one without any work is planned again.
 
 from __future__ import annotations
 
+import datetime
 from collections.abc import Callable
 from html import escape
 from typing import TYPE_CHECKING
@@ -56,6 +57,8 @@ class CrossBoard(QWidget):
         self._desk, self._errands, self._write = desk, errands, write
         self._at = ""
         """The cross under the keys."""
+        self._eager = False
+        """The keys are to go to the board, once it has come."""
         s = step()
         body = column(s)
         self.setLayout(body)
@@ -103,6 +106,7 @@ class CrossBoard(QWidget):
         self._area.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._area.setWidget(inner)
+        self._area.setMinimumHeight(34 * s)
         return self._area
 
     def _foot(self) -> QWidget:
@@ -153,7 +157,8 @@ class CrossBoard(QWidget):
         self._errands.ask(_BOARD, lambda: board(book, year=year), self._came)
 
     def _came(self, found: Board) -> None:
-        at, focused = self._at, self._focused()
+        at, focused = self._at, self._focused() or self._eager
+        self._eager = False
         for stage, cards in found.stages:
             self.columns[stage].show_cards(cards)
         self.columns["ended"].show_cards(found.ended)
@@ -174,11 +179,11 @@ class CrossBoard(QWidget):
     def _fit(self) -> None:
         """Columns share the width; those without a cross are narrow."""
         s = step()
-        narrow = 13 * s
+        narrow = 10 * s
         full = [made for made in self.columns.values() if made.model.cards]
         spare = self._area.viewport().width() - narrow * (len(self.columns) - len(full))
-        spare -= s * (len(self.columns) - 1)
-        wide = min(34 * s, max(24 * s, spare // max(1, len(full))))
+        spare -= s * len(self.columns)
+        wide = min(34 * s, max(17 * s, spare // max(1, len(full))))
         for made in self.columns.values():
             made.fit(wide if made.model.cards else narrow)
 
@@ -201,6 +206,7 @@ class CrossBoard(QWidget):
             if made.model.cards:
                 made.list.setFocus()
                 return
+        self._eager = self._errands.awaits(_BOARD)
         self.plan.setFocus()
 
     def go_to(self, cross: str) -> None:
@@ -383,8 +389,16 @@ class CrossBoard(QWidget):
         }[state].format(code)
         self._at = code
 
+        today = datetime.date.today().isoformat()
+
         def work(edit: Edit) -> object:
-            return set_cross_state(edit, (code,), state)
+            # Without a day a cross that was made would belong to no year, and leave the board.
+            held = edit.book.crosses[code]
+            made_on = today if state == "made" and not held.made_on else ""
+            (cross,) = set_cross_state(edit, (code,), state, made_on=made_on)
+            if state == "planned" and cross.made_on:
+                edit.update(cross, made_on="")
+            return cross
 
         def done(_: object) -> None:
             if state == "made":

@@ -142,7 +142,7 @@ class _Tag(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: _Index) -> QSize:
         held: Any = option
         s, line = step(), held.fontMetrics.height()
-        return QSize(18 * s, 3 * line + 2 * s)
+        return QSize(18 * s, 3 * line + round(1.8 * s))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
         card: BoardCard = index.data(_CARD)
@@ -153,7 +153,7 @@ class _Tag(QStyledItemDelegate):
         marked = bool(held.state & QStyle.StateFlag.State_Selected) and view.hasFocus()
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        box = QRectF(held.rect).adjusted(1.5, 1.5, -1.5, -s / 2)
+        box = QRectF(held.rect).adjusted(s / 2, s / 2, -s / 2, 0)
         corner = s * 0.9
         path = QPainterPath()
         path.moveTo(box.left() + corner, box.top())

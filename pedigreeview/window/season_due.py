@@ -108,7 +108,7 @@ def _why(one: Due) -> str:
     if one.basis is None:
         return ""
     source = one.basis.source
-    return f"{one.basis.words} ({source})" if source else one.basis.words
+    return f"{one.basis.words.rstrip('.')} ({source})." if source else one.basis.words
 
 
 class DueList(QWidget):
@@ -130,6 +130,8 @@ class DueList(QWidget):
         self._due: tuple[Due, ...] = ()
         self._full: set[str] = set()
         """Groups that are shown whole."""
+        self._eager = False
+        """The keys are to go to the first thing to do, once it has come."""
         self.items: list[_Item] = []
         order: Order = "month-day" if preferences.date_order == "month-day" else "day-month"
         s = step()
@@ -143,15 +145,15 @@ class DueList(QWidget):
         self._list.setContentsMargins(0, 0, s, 0)
         self._inner.setLayout(self._list)
         self._area = scrolled(self._inner)
+        self._area.setMinimumHeight(24 * s)
         body.addWidget(self._area, 1)
 
-    def _head(self, order: Order) -> QHBoxLayout:
+    def _head(self, order: Order) -> Flow:
         s = step()
-        head = QHBoxLayout()
-        head.setSpacing(s)
-        self.day = DateField("date", datetime.date.today, order, "next")
+        head = Flow(s)
+        self.day = DateField("date", datetime.date.today, order, "future")
         self.day.set_label(self.tr("Day for which work is listed"))
-        self.day.setFixedWidth(22 * s)
+        self.day.setFixedWidth(24 * s)
         self.day.set_text(self.tr("today"))
         self.day.changed.connect(self._ask)
         self.kind = QComboBox()
@@ -162,13 +164,12 @@ class DueList(QWidget):
             self.kind.addItem(work_words()[word], word)
         self.kind.currentIndexChanged.connect(self._show)
         self.shown = sentence("", "soft")
-        self.shown.setWordWrap(True)
+        self.shown.setWordWrap(False)
+        self.shown.setMinimumHeight(self.kind.sizeHint().height())
+        self.shown.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.print_button = action_button(self.tr("Print for these …"), self._print)
-        top = Qt.AlignmentFlag.AlignTop
-        head.addWidget(self.day, 0, top)
-        head.addWidget(self.kind, 0, top)
-        head.addWidget(self.shown, 1, Qt.AlignmentFlag.AlignTop)
-        head.addWidget(self.print_button, 0, top)
+        for widget in (self.day, self.kind, self.print_button, self.shown):
+            head.addWidget(widget)
         return head
 
     # The book -----------------------------------------------------------------------------------
@@ -205,6 +206,9 @@ class DueList(QWidget):
             self.kind.setItemText(at, f"{text} ({number})" if number else text)
         self.counted.emit(sum(one.state(on) in ("late", "now") for one in found))
         self._show()
+        if self._eager:
+            self._eager = False
+            self.focus_first()
 
     def wanted(self) -> list[Due]:
         """What is shown, after the filter."""
@@ -243,6 +247,7 @@ class DueList(QWidget):
     def _tell(self, wanted: Sequence[Due]) -> None:
         text = count(len(wanted), self.tr("thing to do"), self.tr("things to do"))
         self.shown.setText(text if wanted else "")
+        self.shown.setVisible(bool(wanted))
 
     def _group(self, word: str, title: str, found: list[Due], on: datetime.date) -> None:
         self._list.addWidget(heading(title, 3))
@@ -347,6 +352,7 @@ class DueList(QWidget):
     def focus_first(self) -> None:
         """Put the keys on the first thing to do."""
         buttons = self._buttons()
+        self._eager = not buttons and self._errands.awaits(_DUE)
         (buttons[0] if buttons else self.day).setFocus()
 
     def _place(self) -> tuple[int, int]:
@@ -392,18 +398,19 @@ class DueList(QWidget):
         """The records of what is shown, for printing."""
         book = self._desk.book
         assert book is not None
-        crosses, pollinations, packets, sowings = [], [], [], []
+        pollinations: list[str] = []
+        rest: dict[str, list[str]] = {"crosses": [], "packets": [], "sowings": []}
         for one in self.wanted():
             if one.table == "pollinations":
                 pollinations.append(one.key)
                 continue
-            {"crosses": crosses, "packets": packets, "sowings": sowings}[one.table].append(one.key)
+            rest[one.table].append(one.key)
         return Chosen(
             (),
-            tuple(dict.fromkeys(crosses)),
+            tuple(dict.fromkeys(rest["crosses"])),
             tuple(dict.fromkeys(pollinations)),
-            tuple(packets),
-            tuple(sowings),
+            tuple(rest["packets"]),
+            tuple(rest["sowings"]),
         )
 
     def _print(self) -> None:

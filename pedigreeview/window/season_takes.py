@@ -9,7 +9,6 @@ from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
-    QHBoxLayout,
     QHeaderView,
     QStyledItemDelegate,
     QStyleOptionViewItem,
@@ -21,9 +20,9 @@ from PySide6.QtWidgets import (
 from pedigreeview.book.success import TakeRow, takes_by
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.errands import Errands
-from pedigreeview.window.labels import column, sentence
+from pedigreeview.window.labels import Flow, column, sentence
 from pedigreeview.window.season_words import group_word, grouping_words
-from pedigreeview.window.style import current, step
+from pedigreeview.window.style import current, mixed, step
 
 if TYPE_CHECKING:
     from pedigreeview.planning.take_intervals import TakeInterval
@@ -31,7 +30,7 @@ if TYPE_CHECKING:
 __all__ = ["Takes"]
 
 _TAKES = "season:takes"
-_BAR = 3
+_BAR = 4
 """The column with the bar."""
 _RANGE = Qt.ItemDataRole.UserRole + 1
 
@@ -49,7 +48,7 @@ class _Bar(QStyledItemDelegate):
         low, take, high, few = held
         colours = current()
         s = step()
-        option_rect: Any = option.rect  # type: ignore[attr-defined]
+        option_rect: Any = option.rect
         room = QRectF(option_rect).adjusted(s, 0, -s, 0)
         middle = room.center().y()
         painter.save()
@@ -57,7 +56,7 @@ class _Bar(QStyledItemDelegate):
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colours.rule)
         painter.drawRect(QRectF(room.x(), middle - 0.5, room.width(), 1))
-        painter.setBrush(colours.rule if few else colours.accent_soft)
+        painter.setBrush(colours.rule if few else mixed(colours.sheet, colours.accent, 0.45))
         painter.drawRoundedRect(
             QRectF(
                 room.x() + low * room.width(),
@@ -84,8 +83,7 @@ class Takes(QWidget):
         s = step()
         body = column(s)
         self.setLayout(body)
-        head = QHBoxLayout()
-        head.setSpacing(s)
+        head = Flow(s)
         self.grouping = QComboBox()
         self.grouping.setAccessibleName(self.tr("How the takes are grouped"))
         for word, text in grouping_words().items():
@@ -97,16 +95,19 @@ class Takes(QWidget):
             combo.currentIndexChanged.connect(self._ask)
             head.addWidget(combo)
         self.shown = sentence("", "soft")
-        head.addWidget(self.shown, 1)
+        self.shown.setWordWrap(False)
+        self.shown.setMinimumHeight(self.year.sizeHint().height())
+        head.addWidget(self.shown)
         body.addLayout(head)
-        self.table = QTableWidget(0, 6)
+        self.table = QTableWidget(0, 7)
         self.table.setAccessibleName(self.tr("Takes by group"))
         self.table.setHorizontalHeaderLabels(
             [
                 self.tr("group"),
                 self.tr("took"),
                 self.tr("take"),
-                self.tr("likely between, 0 to 100%"),
+                self.tr("likely"),
+                self.tr("0 to 100%"),
                 self.tr("pollinations"),
                 self.tr("crosses"),
             ]
@@ -121,10 +122,15 @@ class Takes(QWidget):
         header = self.table.horizontalHeader()
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setHighlightSections(False)
-        for at in range(6):
+        for at in (1, 2):
+            held = self.table.horizontalHeaderItem(at)
+            if held is not None:
+                held.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        for at in range(7):
             header.setSectionResizeMode(at, QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(_BAR, QHeaderView.ResizeMode.Stretch)
         self.table.itemActivated.connect(self._open)
+        self.table.setMinimumHeight(20 * s)
         body.addWidget(self.table, 1)
         self.note = sentence("", "soft")
         body.addWidget(self.note)
@@ -190,9 +196,10 @@ class Takes(QWidget):
         else:
             parts.append(
                 self.tr(
-                    "The bar spans the takes that may lie behind so few flowers (exact 95% "
-                    "interval); a grey one is too wide to tell much. Flowers of one plant on one "
-                    "day are not independent, so even that is a guide."
+                    "Likely: the takes that may lie behind so few flowers (exact 95% interval); "
+                    "the mark on the bar is the take itself, a grey bar too wide to tell. Flowers "
+                    "of one plant on one day are not independent, so even that is a guide. Enter "
+                    "shows the cross on the board."
                 )
             )
         if left_out == 1:
@@ -214,8 +221,11 @@ class Takes(QWidget):
         said = self.tr("{}, too few to tell").format(span) if few else span
         cells = (
             group_word(row.group),
-            self.tr("{} of {}").format(f"{row.fruits:,}", f"{row.flowers:,}"),
+            self.tr("{} of {}").format(f"{row.fruits:,}", f"{row.flowers:,}")
+            if row.flowers
+            else self.tr("not counted"),
             "" if take is None else f"{100 * take:.0f}%",
+            "" if take is None else said,
             "",
             self._pollinations(row),
             ", ".join(row.crosses[:3]) + (" …" if len(row.crosses) > 3 else ""),
@@ -229,7 +239,7 @@ class Takes(QWidget):
                 item.setData(Qt.ItemDataRole.AccessibleTextRole, item.toolTip())
                 if take is not None:
                     item.setData(_RANGE, (interval.low, take, interval.high, few))
-            if column_at == 5:
+            if column_at == 6:
                 item.setToolTip(", ".join(row.crosses[:60]))
             self.table.setItem(at, column_at, item)
         if few and take is not None:
@@ -248,7 +258,7 @@ class Takes(QWidget):
         header.setDefaultSectionSize(self.fontMetrics().height() + 2 * step())
 
     def _open(self, item: QTableWidgetItem) -> None:
-        crosses = self.table.item(item.row(), 5)
+        crosses = self.table.item(item.row(), 6)
         code = crosses.toolTip().partition(", ")[0] if crosses is not None else ""
         if code:
             self.cross_wanted.emit(code)

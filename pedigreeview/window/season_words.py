@@ -40,7 +40,7 @@ def stage_words() -> dict[str, str]:
         "packed": _tr("In packets"),
         "sown": _tr("Sown"),
         "raised": _tr("Raised"),
-        "ended": _tr("Came to nothing"),
+        "ended": _tr("Ended"),
     }
 
 

@@ -100,6 +100,8 @@ class Shades(QObject):
             return None
         if wanted.kind in ("coancestry", "founder") and wanted.of not in net:
             return None
+        if wanted.kind == "gene" and wanted.of.partition(":")[0] not in net.book.loci:
+            return None
         return None if wanted.kind == "trait" and wanted.of not in net.book.traits else wanted
 
     def ask_offer(self) -> None:

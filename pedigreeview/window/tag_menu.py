@@ -42,6 +42,14 @@ def _ways(page: PedigreePage, code: str) -> list[tuple[str, Callable[[], object]
     return entries
 
 
+def _show_notation(page: PedigreePage, code: str) -> None:
+    from pedigreeview.window.main_window import MainWindow
+
+    window = page.window()
+    if isinstance(window, MainWindow):
+        window.asides.show_notation(code)
+
+
 def show_tag_menu(page: PedigreePage, code: str, place: QPoint) -> None:
     """Open the menu at a place of the screen; a blank code stands for the ground."""
     net = page.net
@@ -59,10 +67,10 @@ def show_tag_menu(page: PedigreePage, code: str, place: QPoint) -> None:
                 _tr("Take the pin out") if pinned else _tr("Pin to compare"),
                 lambda: page.pin(code),
             ),
-            *_ways(page, code),
             (_tr("Unfold more of its relatives"), lambda: page.fold(code, unfold=True)),
             (_tr("Fold its relatives"), lambda: page.fold(code, unfold=False)),
             (_tr("Copy its code"), lambda: QGuiApplication.clipboard().setText(code)),
+            (_tr("Copy its parentage as text …"), lambda: _show_notation(page, code)),
         ]
     focused = bool(page.focus)
     entries += [
@@ -72,6 +80,18 @@ def show_tag_menu(page: PedigreePage, code: str, place: QPoint) -> None:
             lambda: page.show_whole(focused),
         ),
     ]
+    if code:
+        for title, more in (
+            (_tr("Write down"), page.writing_entries(code)),
+            (_tr("Look at"), _ways(page, code)),
+        ):
+            if more:
+                _fill(menu.addMenu(title), more)
+        menu.addSeparator()
+    _fill(menu, entries)
+    menu.popup(place)
+
+
+def _fill(menu: QMenu, entries: list[tuple[str, Callable[[], object]]]) -> None:
     for text, act in entries:
         menu.addAction(text).triggered.connect(lambda _=False, act=act: act())
-    menu.popup(place)

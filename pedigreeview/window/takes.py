@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
     from pedigreeview.planning.reciprocal_report import ReciprocalReport
 
-__all__ = ["PairFacts", "PairLine", "ask_pair_facts", "ask_pair_lines"]
+__all__ = ["PairFacts", "PairLine", "ask_pair_facts", "ask_pair_lines", "ask_pair_report"]
 
 Tick = Callable[[], None]
 Crosses = tuple[tuple[str, ...], tuple[str, ...]]
@@ -37,12 +37,11 @@ class PairLine:
 
 @dataclass(frozen=True, slots=True)
 class PairFacts:
-    """All that the page shows of one pair in numbers.
+    """What is on record of one pair.
 
     counts : records of the two directions
     kept : plants with the status 'kept' of each
     selfs : plants found to be selfings of each
-    report : None where a direction was never made
     cytoplasm : founder of each direction's seed-parent line, None if not known
     """
 
@@ -50,53 +49,39 @@ class PairFacts:
     counts: tuple[DirectionCounts, DirectionCounts]
     kept: tuple[int, int]
     selfs: tuple[tuple[str, ...], tuple[str, ...]]
-    report: ReciprocalReport | None
     cytoplasm: tuple[str | None, str | None]
 
 
 def ask_pair_lines(net: PedigreeNetwork, tick: Tick | None = None) -> list[PairLine]:
-    """Pairs by plant, by variety, then crosses of which the other direction was never made.
-
-    Only crosses with two certain parents, made by hand: open pollination has no other direction.
-    """
-    from pedigreeview.network.parentage import certain_pollen
+    """Pairs by plant, by variety, then crosses of which the other direction was never made."""
+    from pedigreeview.planning.one_way import crosses_one_way
 
     found = [PairLine(p.level, p.parents, p.crosses) for p in net.reciprocal_pairs()]
-    paired = {code for line in found for side in line.crosses for code in side}
-    candidates = net.book.candidates()
-    alone: dict[tuple[str, str], list[str]] = {}
-    for at, (code, cross) in enumerate(net.book.crosses.items()):
-        if tick is not None and at % 1000 == 0:
-            tick()
-        pollen = certain_pollen(cross, candidates.get(code, []))
-        if code in paired or not cross.direction_known:
-            continue
-        if pollen and cross.seed_parent and pollen != cross.seed_parent:
-            alone.setdefault((cross.seed_parent, pollen), []).append(code)
-    both = {frozenset(line.parents) for line in found if line.level == "plant"}
-    for (seed, pollen), codes in alone.items():
-        if frozenset((seed, pollen)) not in both:
-            found.append(PairLine("one way", (seed, pollen), (tuple(codes), ())))
+    found += [
+        PairLine("one way", (one.seed, one.pollen), (one.crosses, ()))
+        for one in crosses_one_way(net, tick)
+    ]
     return found
 
 
 def ask_pair_facts(net: PedigreeNetwork, records: RecordsByCross, line: PairLine) -> PairFacts:
-    """Counts, tests and cytoplasm of one pair."""
-    from pedigreeview.network.reciprocals import ReciprocalPair
-    from pedigreeview.planning.reciprocal_report import reciprocal_report
-
+    """Counts and cytoplasm of one pair."""
     ahead, back = (records.direction(codes) for codes in line.crosses)
-    report = None
-    if all(line.crosses):
-        report = reciprocal_report(net, ReciprocalPair(line.level, line.parents, line.crosses))
     return PairFacts(
         line,
         (ahead, back),
         (_kept(net, ahead.progeny), _kept(net, back.progeny)),
         (_selfs(net, ahead.progeny), _selfs(net, back.progeny)),
-        report,
         (net.cytoplasm(line.parents[0]), net.cytoplasm(line.parents[1])),
     )
+
+
+def ask_pair_report(net: PedigreeNetwork, line: PairLine) -> ReciprocalReport:
+    """The tests of a pair of which both directions were made; they take longer than the counts."""
+    from pedigreeview.network.reciprocals import ReciprocalPair
+    from pedigreeview.planning.reciprocal_report import reciprocal_report
+
+    return reciprocal_report(net, ReciprocalPair(line.level, line.parents, line.crosses))
 
 
 def _kept(net: PedigreeNetwork, plants: Sequence[str]) -> int:

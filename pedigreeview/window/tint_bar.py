@@ -9,6 +9,7 @@ from PySide6.QtCore import QRectF, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QComboBox, QFrame, QSizePolicy, QWidget
 
+from pedigreeview.drawing.gene_tint import gene_choices
 from pedigreeview.drawing.overview_raster import pattern
 from pedigreeview.drawing.signs import colour
 from pedigreeview.drawing.tinting import Tint, TintKey, Wanted
@@ -174,22 +175,26 @@ class TintBar(QFrame):
             ("inbreeding", self.tr("Inbreeding F")),
             ("status", self.tr("Status")),
             ("trait", self.tr("A trait")),
+            ("gene", self.tr("A gene")),
         ):
             self.kind.addItem(text, word)
         self.founder = QComboBox()
         self.founder.setAccessibleName(self.tr("Founder"))
         self.trait = QComboBox()
         self.trait.setAccessibleName(self.tr("Trait"))
+        self.gene = QComboBox()
+        self.gene.setAccessibleName(self.tr("Gene and allele that may be carried"))
         self.key = KeyView()
         self.note = sentence("", "soft")
-        for widget in (self.kind, self.founder, self.trait, self.key):
+        for widget in (self.kind, self.founder, self.trait, self.gene, self.key):
             flow.addWidget(widget)
         outer.addLayout(flow)
         outer.addWidget(self.note)
         self.founder.hide()
         self.trait.hide()
+        self.gene.hide()
         self.note.hide()
-        for box in (self.kind, self.founder, self.trait):
+        for box in (self.kind, self.founder, self.trait, self.gene):
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
             box.activated.connect(self._chosen)
 
@@ -200,9 +205,11 @@ class TintBar(QFrame):
 
         founders : those to offer; by default all, which takes a moment in a large book
         """
-        with QSignalBlocker(self.founder), QSignalBlocker(self.trait):
+        blocked = [QSignalBlocker(box) for box in (self.founder, self.trait, self.gene)]
+        with blocked[0], blocked[1], blocked[2]:
             self.founder.clear()
             self.trait.clear()
+            self.gene.clear()
             if net is not None:
                 plants = net.book.plants
                 for code in (net.founders if founders is None else founders)[:_MOST_LISTED]:
@@ -210,6 +217,8 @@ class TintBar(QFrame):
                     self.founder.addItem(f"{code}  {name}" if name else code, code)
                 for trait in net.book.traits:
                     self.trait.addItem(trait, trait)
+                for choice in gene_choices(net):
+                    self.gene.addItem(self.tr("carries {}").format(choice), choice)
         self._focus = ""
         self.choose(None)
 
@@ -226,6 +235,7 @@ class TintBar(QFrame):
             "coancestry": self._focus,
             "founder": self.founder.currentData() or "",
             "trait": self.trait.currentData() or "",
+            "gene": self.gene.currentData() or "",
         }
         if not kind or (kind in of and not of[kind]):
             return None
@@ -238,6 +248,7 @@ class TintBar(QFrame):
             (self.kind, kind),
             (self.founder, wanted.of if wanted is not None and kind == "founder" else None),
             (self.trait, wanted.of if wanted is not None and kind == "trait" else None),
+            (self.gene, wanted.of if wanted is not None and kind == "gene" else None),
         ):
             if value is not None and box.findData(value) >= 0:
                 box.setCurrentIndex(box.findData(value))
@@ -261,6 +272,7 @@ class TintBar(QFrame):
     def _fit_boxes(self) -> None:
         self.founder.setVisible(self.kind.currentData() == "founder")
         self.trait.setVisible(self.kind.currentData() == "trait")
+        self.gene.setVisible(self.kind.currentData() == "gene" and self.gene.count() > 0)
 
     def _chosen(self) -> None:
         self._fit_boxes()
@@ -271,4 +283,6 @@ class TintBar(QFrame):
                 self.say(self.tr("Choose a plant to put in focus first."))
             elif self.kind.currentData() == "trait":
                 self.say(self.tr("The book has no traits."))
+            elif self.kind.currentData() == "gene":
+                self.say(self.tr("The book has no genes. Write one down: Write, Gene …"))
         self.wanted.emit(wanted)

@@ -10,7 +10,7 @@ from html import escape
 from typing import TYPE_CHECKING
 from urllib.parse import quote, unquote
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, QLocale
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import Cross, Plant
@@ -76,7 +76,7 @@ def page_of_link(address: str) -> str:
 
 def count(number: int, one: str, many: str) -> str:
     """'1 plant', '12,345 plants'."""
-    return f"{number:,} {one if number == 1 else many}"
+    return f"{QLocale().toString(number)} {one if number == 1 else many}"
 
 
 def named(book: Book, code: str) -> str:

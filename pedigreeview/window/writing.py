@@ -219,4 +219,11 @@ class Writing(QObject):
             (self.tr("Keep it"), lambda: self.open("status", plants=(code,), status="kept")),
             (self.tr("Cull it"), lambda: self.open("status", plants=(code,), status="culled")),
             (self.tr("Note on it …"), lambda: self.open("note", plant=code)),
+            (self.tr("Plants raised from it …"), lambda: self.open("raise", plant=code)),
+            (self.tr("Print its tag …"), lambda: self._print_tag(code)),
         ]
+
+    def _print_tag(self, code: str) -> None:
+        from pedigreeview.window.papers.opening import open_papers
+
+        open_papers(self._window, "pots", codes=(code,))

@@ -23,6 +23,7 @@ def preferences(tmp_path: Path) -> Preferences:
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
     found = Preferences(settings)
     found.look = "light"
+    found.language = "en"
     return found
 
 

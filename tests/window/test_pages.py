@@ -26,9 +26,10 @@ def texts(widget: object) -> list[str]:
     return [x.text() for x in widget.findChildren(QLabel) if x.isVisible()]  # type: ignore[attr-defined]
 
 
-def test_both_directions_of_the_pea_cross(peas: MainWindow) -> None:
+def test_both_directions_of_the_pea_cross(peas: MainWindow, settle: Settle) -> None:
     """12 buds, 7 pods, 24 seeds against 10, 4, 13: demo-scenarios, A."""
     peas.show_page("reciprocals")
+    settle()
     shown = texts(peas.reciprocals)
     assert "7 of 12" in shown
     assert "4 of 10" in shown
@@ -66,6 +67,7 @@ def test_what_a_table_cannot_say_of_a_cross_is_one_sentence(
     window.open_path(table, Stated("variety"))
     settle()
     window.show_page("reciprocals")
+    settle()
     shown = texts(window.reciprocals)
     assert "–" not in shown
     assert (
@@ -102,8 +104,11 @@ def test_the_card_lists_who_may_have_given_the_pollen(window: MainWindow, settle
     assert "Seed parent probable (worked by hand, tag read)." in texts(window.pedigree.card)
 
 
-def test_a_link_of_the_pair_leads_to_the_picture(qtbot: QtBot, peas: MainWindow) -> None:
+def test_a_link_of_the_pair_leads_to_the_picture(
+    qtbot: QtBot, peas: MainWindow, settle: Settle
+) -> None:
     peas.show_page("reciprocals")
+    settle()
     label = next(x for x in peas.reciprocals.findChildren(LinkLabel) if "BA" in x.text())
     label.setFocus()
     qtbot.keyClick(label, Qt.Key.Key_Tab)

@@ -1,0 +1,273 @@
+"""The Season page: what is due, the crosses on their way, how they take, and the garden sheets."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QListWidget,
+    QListWidgetItem,
+    QStackedWidget,
+    QWidget,
+)
+
+from pedigreeview.reports.paper_choices import Chosen
+from pedigreeview.window.book_page import BookPage
+from pedigreeview.window.desk import Desk
+from pedigreeview.window.errands import Errands
+from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.preferences import Preferences
+from pedigreeview.window.season_board import CrossBoard
+from pedigreeview.window.season_due import DueList
+from pedigreeview.window.season_takes import Takes
+from pedigreeview.window.strips import cautions_of
+from pedigreeview.window.style import step
+from pedigreeview.window.typing_in import TypingIn
+
+if TYPE_CHECKING:
+    from pedigreeview.book.edits import Change
+    from pedigreeview.window.opening import Opened
+
+__all__ = ["BOARD", "DUE", "SHEETS", "TAKES", "SeasonPage"]
+
+DUE, BOARD, TAKES, SHEETS = "due", "board", "takes", "sheets"
+"""The parts of the page, as `go_to` takes them; 'board:24-03' puts the keys on a cross."""
+
+
+class SeasonPage(BookPage):
+    """Parts at the side, the chosen one beside them.
+
+    Parameters
+    ----------
+    write : opens a form by its name, such as write("pollination", cross="24-03")
+    papers : opens the printing dialog: a paper, and what was chosen by its words
+    turn : turns to another page and a part of it, as turn("records", "crosses:24-03")
+    """
+
+    def __init__(
+        self,
+        desk: Desk,
+        errands: Errands,
+        preferences: Preferences,
+        write: Callable[..., None],
+        papers: Callable[[str, dict[str, Chosen]], object],
+        turn: Callable[[str, str], object],
+    ) -> None:
+        super().__init__()
+        self.setObjectName("page")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._desk, self._papers, self._turn_to = desk, papers, turn
+        self._picked: tuple[str, ...] = ()
+        self._number = 0
+        self.due = DueList(desk, errands, preferences, write)
+        self.board = CrossBoard(desk, errands, write)
+        self.takes = Takes(desk, errands)
+        self.sheets = TypingIn(desk, preferences)
+        self._parts: dict[str, DueList | CrossBoard | Takes | TypingIn] = {
+            DUE: self.due,
+            BOARD: self.board,
+            TAKES: self.takes,
+            SHEETS: self.sheets,
+        }
+        outer = QHBoxLayout(self)
+        outer.setSpacing(0)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(self._side_of())
+        outer.addWidget(scrolled(self._middle()), 1)
+        self._connect()
+        self.parts.setCurrentRow(0)
+        self._fit()
+
+    def _side_of(self) -> QWidget:
+        s = step()
+        self._side = side = QFrame()
+        side.setObjectName("drawer")
+        left = column(s)
+        left.setContentsMargins(2 * s, 3 * s, s, 2 * s)
+        side.setLayout(left)
+        left.addWidget(heading(self.tr("Season"), 2))
+        left.addWidget(sentence(self.tr("What is to be done, and what has become of it."), "soft"))
+        self.parts = QListWidget()
+        self.parts.setAccessibleName(self.tr("Parts of the season"))
+        self.parts.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        for word, text in self._titles().items():
+            item = QListWidgetItem(text)
+            item.setData(Qt.ItemDataRole.UserRole, word)
+            item.setToolTip(text)
+            self.parts.addItem(item)
+        self.parts.currentRowChanged.connect(lambda _: self._turn())
+        left.addWidget(self.parts)
+        self.print_button = action_button(self.tr("Print …"), lambda: self.print_papers(""))
+        self.print_button.setToolTip(self.tr("Print tags and lists (Ctrl+Shift+P)"))
+        self.print_button.setAccessibleName(self.tr("Print tags and lists"))
+        left.addWidget(self.print_button)
+        left.addStretch(1)
+        cautions = QWidget()
+        held = column(s // 2)
+        cautions.setLayout(held)
+        self.caution_title = heading("", 3)
+        held.addWidget(self.caution_title)
+        self.cautions = sentence("")
+        held.addWidget(self.cautions)
+        held.addWidget(
+            sentence(self.tr("The rules of your place come first, then licensed advice."), "soft")
+        )
+        held.addStretch(1)
+        self.caution_area = scrolled(cautions)
+        left.addWidget(self.caution_area, 2)
+        return side
+
+    def _titles(self) -> dict[str, str]:
+        return {
+            DUE: self.tr("Due"),
+            BOARD: self.tr("Crosses on their way"),
+            TAKES: self.tr("Takes"),
+            SHEETS: self.tr("Garden sheets"),
+        }
+
+    def _hints(self) -> dict[str, str]:
+        return {
+            DUE: self.tr(
+                "From the records and from how long the crop takes. Your own records count first, "
+                "where there are enough."
+            ),
+            BOARD: self.tr(
+                "Arrow keys go from tag to tag. A planned cross is dragged to Pollinated once it "
+                "is made (Ctrl+Right), or to the end to skip it (Delete)."
+            ),
+            TAKES: self.tr("How many of the flowers worked set fruit."),
+            SHEETS: self.tr("What was written down on paper, typed in by the number of its sheet."),
+        }
+
+    def _middle(self) -> QWidget:
+        s = step()
+        middle = QWidget()
+        held = column(s)
+        held.setContentsMargins(2 * s, 3 * s, 2 * s, 2 * s)
+        middle.setLayout(held)
+        self.title = heading("", 2)
+        held.addWidget(self.title)
+        self.hint = sentence("", "soft")
+        held.addWidget(self.hint)
+        self.stack = QStackedWidget()
+        for part in self._parts.values():
+            self.stack.addWidget(part)
+        held.addWidget(self.stack, 1)
+        return middle
+
+    def _connect(self) -> None:
+        self.due.plant_wanted.connect(self.plant_wanted)
+        self.due.papers_wanted.connect(self._print_due)
+        self.due.score_wanted.connect(self._score)
+        self.due.counted.connect(self._count)
+        self.board.plant_wanted.connect(self.plant_wanted)
+        self.board.papers_wanted.connect(self._print_cross)
+        self.board.cross_wanted.connect(lambda code: self._turn_to("records", f"crosses:{code}"))
+        self.takes.cross_wanted.connect(lambda code: self.go_to(f"{BOARD}:{code}"))
+        self.sheets.papers_wanted.connect(self.print_papers)
+        for key in ("Ctrl+Return", "Ctrl+Enter"):
+            shortcut = QShortcut(QKeySequence(key), self.sheets)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(self.sheets.record)
+
+    # The book -----------------------------------------------------------------------------------
+
+    def show_opened(self, opened: Opened | None) -> None:
+        """Another book, or none."""
+        self._picked = ()
+        self._show(same=False)
+
+    def book_changed(self, opened: Opened, change: Change) -> None:
+        """The book after an edit: filters and places stay."""
+        self._show(same=True)
+
+    def _show(self, *, same: bool) -> None:
+        for part in self._parts.values():
+            part.show_book(same=same)
+        book = self._desk.book
+        crop, texts = cautions_of(book) if book is not None else ("", [])
+        self.caution_area.setVisible(bool(texts))
+        self.caution_title.setText(self.tr("Mind, with {}").format(crop))
+        self.cautions.setText("\n".join(texts))
+        self.print_button.setEnabled(book is not None)
+
+    def _count(self, number: int) -> None:
+        self._number = number
+        item = self.parts.item(0)
+        title = self._titles()[DUE]
+        item.setText(f"{title}  {number:,}" if number else title)
+
+    def redraw(self) -> None:
+        """The theme or the size of the text has changed."""
+        self.board.redraw()
+        self.takes.redraw()
+        self.sheets.redraw()
+        self._fit()
+
+    def take_picked(self, codes: tuple[str, ...]) -> None:
+        """Plants picked on another page can be printed for."""
+        self._picked = codes
+
+    def part(self) -> str:
+        """The part on show."""
+        item = self.parts.currentItem()
+        return str(item.data(Qt.ItemDataRole.UserRole)) if item is not None else DUE
+
+    def go_to(self, part: str) -> None:
+        """Turn to a part, such as 'takes', or to a cross on the board, 'board:24-03'."""
+        word, _, key = part.partition(":")
+        if word not in self._parts:
+            return
+        self.parts.setCurrentRow(list(self._parts).index(word))
+        if word == BOARD and key:
+            self.board.go_to(key)
+        elif word == BOARD:
+            self.board.focus_first()
+        elif word == DUE:
+            self.due.focus_first()
+        elif word == SHEETS:
+            self.sheets.focus_first()
+        else:
+            self.takes.table.setFocus()
+
+    def _turn(self) -> None:
+        word = self.part()
+        self.title.setText(self._titles()[word])
+        self.hint.setText(self._hints()[word])
+        self.stack.setCurrentWidget(self._parts[word])
+
+    def _fit(self) -> None:
+        self._side.setFixedWidth(min(30 * step(), self.width() * 3 // 10))
+        line = self.fontMetrics().height() + step()
+        self.parts.setFixedHeight(len(self._parts) * line + 2 * step())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    # Other pages and papers ---------------------------------------------------------------------
+
+    def _score(self, plants: tuple[str, ...]) -> None:
+        """The plants that lack a score, in the score sheet."""
+        self.picked.emit(plants)
+        self._turn_to("records", "view:scores")
+
+    def _print_due(self, paper: str, chosen: Chosen) -> None:
+        self._papers(paper, {self.tr("what is due here"): chosen})
+
+    def _print_cross(self, paper: str, chosen: Chosen) -> None:
+        self._papers(paper, {self.tr("the cross {}").format(chosen.crosses[0]): chosen})
+
+    def print_papers(self, paper: str) -> None:
+        """Open the printing dialog with what is shown on this page."""
+        offers: dict[str, Chosen] = {}
+        if self._picked:
+            offers[self.tr("the picked plants")] = Chosen(plants=self._picked)
+        if self.part() == DUE and self._desk.book is not None:
+            offers[self.tr("what is due here")] = self.due.chosen()
+        self._papers(paper, offers)
