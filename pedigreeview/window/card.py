@@ -281,6 +281,11 @@ class Card(QWidget):
             ("depth", (told.depth,)),
             ("fixing", (told.fixing,)),
         )
+        if told.genes:
+            self._numbers.addWidget(sentence(self.tr("Genes, from all that was seen"), "caption"))
+            label = sentence("\n".join(told.genes))
+            label.setObjectName("genes")
+            self._numbers.addWidget(label)
         for name, lines in shown:
             for line in filter(None, lines):
                 label = sentence(line, "soft")

@@ -22,6 +22,9 @@ _FIXED = 0.99
 _MOST_ANCESTORS = 1_500
 _MOST_FOUNDERS = 4
 _DEEPEST = 5
+_MOST_GENES = 6
+_LARGE_BOOK = 20_000
+"""Plants above which genes are asked about on the Judging page alone."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +35,7 @@ class Chances:
     brought : what each founder brought of its F
     depth : how much of its ancestry is known
     fixing : how far it is to a fixed line
+    genes : of each gene of the book, the genotypes that it may have, by all that was seen
     """
 
     code: str
@@ -39,6 +43,7 @@ class Chances:
     brought: str = ""
     depth: str = ""
     fixing: str = ""
+    genes: tuple[str, ...] = ()
 
 
 def ask_chances(
@@ -54,6 +59,7 @@ def ask_chances(
         _brought(net, code) if few else "",
         _depth(net, code),
         _fixing(net, code),
+        _genes(net, code, tick),
     )
 
 
@@ -111,3 +117,29 @@ def _fixing(net: PedigreeNetwork, code: str) -> str:
         f"{100 * still:.3g}% of its gene pairs can still segregate in its selfed seed; "
         f"{times} more {noun} bring F to {_FIXED:g}."
     )
+
+
+def _genes(
+    net: PedigreeNetwork, code: str, tick: Callable[[int, int], None] | None
+) -> tuple[str, ...]:
+    """'Le: Le/le 67%, Le/Le 33%': from its own scores and those of all its kin."""
+    if not net.book.loci or len(net) > _LARGE_BOOK:
+        return ()
+    from pedigreeview.planning.inference import genotype_chances
+
+    told = []
+    for locus in list(net.book.loci)[:_MOST_GENES]:
+        try:
+            answer = genotype_chances(net, locus, plants=[code], tick=tick)
+        except Fault:
+            # A gene that cannot be read is named by the Judging page, which shows the mend.
+            continue
+        if code in answer.impossible or code not in answer.chances:
+            continue
+        about = "" if answer.exact else "about "
+        parts = [
+            f"{text} {about}{100 * chance:.3g}%" if chance < 1 else text
+            for text, chance in list(answer.of(code).items())[:3]
+        ]
+        told.append(f"{locus}: {', '.join(parts)}")
+    return tuple(told)

@@ -51,3 +51,17 @@ def test_withheld_plants_and_first_generations() -> None:
     told = ask_chances(net, "17-01-1")
     assert told.spread == ()
     assert told.fixing.startswith("100% of its gene pairs")
+
+
+def test_the_card_says_what_genes_a_plant_may_have() -> None:
+    net = PedigreeNetwork.from_records(read_book(demo("two_peas_both_ways")))
+    told = ask_chances(net, "23-07").genes
+    # Dwarf and yellow-podded are recessive, so both are sure; purple or white is as it was scored.
+    texts = {line.partition(":")[0]: line.partition(": ")[2] for line in told}
+    assert set(texts) == set(net.book.loci)
+    alleles = {code: locus.alleles.split(";") for code, locus in net.book.loci.items()}
+    height = next(code for code, locus in net.book.loci.items() if "dwarf" in locus.phenotypes)
+    low = alleles[height][-1].strip()
+    assert texts[height] == f"{low}/{low}"
+    carrier = ask_chances(net, "21-01-3").genes
+    assert all("%" not in line for line in carrier)
