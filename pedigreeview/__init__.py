@@ -27,11 +27,12 @@ def read(
     founders_as: str | None = None,
     fixation: float | None = None,
 ) -> PedigreeNetwork:
-    """Read a plant table or a Data Package folder into a network.
+    """Read a book, a plant table or a Data Package folder into a network.
 
     Parameters
     ----------
-    path : a .csv, .tsv or .txt file, a Data Package folder or its datapackage.json
+    path : a .pedbook; a plant table as .csv, .tsv, .txt, .xlsx or .ods; a Data Package folder or
+        its datapackage.json; a .graphml, .gexf or .json file; passport data (.mcpd.csv, .mcpd.tsv)
     founders_as : 'variety' or 'plant': what a founder is that does not say; None: the book's
         setting, else a variety
     fixation : 0 to 1, the fixation of a founder variety that does not say; None: the book's

@@ -97,21 +97,6 @@ class Asides(QObject):
             panel = GroupPanel(net, pins, self._window.errands, self._window, picked=picked)
             self._window.show_dialog(panel)
 
-    def save_tables(self) -> None:
-        """Save the book as a table or a folder of tables."""
-        from pedigreeview.window.save_tables import SaveTables
-
-        if self._window.opened is None:
-            return
-        dialog = SaveTables(
-            self._window.opened.net.book,
-            self._window.errands,
-            self._window.opened.path,
-            self._window,
-        )
-        dialog.saved.connect(self._was_saved)
-        self._window.show_dialog(dialog)
-
     def save_as(self) -> None:
         """Save the book, its coefficients or the table on show in any format."""
         from pedigreeview.window.copying import table_on_show

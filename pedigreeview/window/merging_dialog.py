@@ -125,6 +125,7 @@ class MergingDialog(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self._path, self._errands, self._desk = path, errands, desk
         self._stop = threading.Event()
+        self._gone = False
         self._theirs: Book | None = None
         self.found: Comparison | None = None
         self.busy = False
@@ -320,7 +321,8 @@ class MergingDialog(QDialog):
                 self._say("\n".join(fault.lines()[:6]))
 
         def then(_: object) -> None:
-            if not stop.is_set():
+            # Stop may come too late: what is in the book is reported.
+            if not self._gone:
                 self._done(found)
 
         self._set_busy(self.tr("Bringing it in …"))
@@ -377,6 +379,7 @@ class MergingDialog(QDialog):
         super().reject()
 
     def _leave(self) -> None:
+        self._gone = True
         self._stop.set()
         self._errands.drop(_WORK)
         self._errands.drop("save:report")

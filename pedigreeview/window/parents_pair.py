@@ -131,7 +131,7 @@ class PairDetail(QWidget):
         self._columns.setVerticalSpacing(s)
         self._told.setLayout(self._columns)
         self._why = why_button(self.tr("Why these coefficients"))
-        self.explained = PairExplained(errands, "parents", unfold="")
+        self.explained = PairExplained(errands, "parents", unfold="", pictured=False)
         self.explained.plant_wanted.connect(self.plant_wanted)
         self.explained.hide()
         for widget in (self.title, self.buttons, self.said, self._told):

@@ -240,6 +240,8 @@ class RecordsPage(BookPage):
         self.view.verticalHeader().hide()
         self.view.verticalHeader().setDefaultSectionSize(self._row_height())
         self.view.horizontalHeader().setHighlightSections(False)
+        # Widths go by the rows in sight: to measure all of a large table would take a second.
+        self.view.horizontalHeader().setResizeContentsPrecision(0)
         self.view.horizontalHeader().setDefaultAlignment(
             Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
         )

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QLabel, QWidget
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.problems import Problem
@@ -35,15 +35,19 @@ class PairExplained(QWidget):
     lit = Signal(object)
     """Paths that an explanation points at; an empty list: none."""
 
-    def __init__(self, errands: Errands, key: str, *, unfold: str = "coancestry") -> None:
+    def __init__(
+        self, errands: Errands, key: str, *, unfold: str = "coancestry", pictured: bool = True
+    ) -> None:
         """
         Parameters
         ----------
         key : tells its questions from those of other pages
         unfold : the number whose explanation lies open from the start; '' for none
+        pictured : whether a picture stands beside it in which paths light up
         """
         super().__init__()
         self._errands, self._key, self._unfold = errands, key, unfold
+        self._pictured = pictured
         self._net: PedigreeNetwork | None = None
         self._problems: tuple[Problem, ...] = ()
         self.pair: tuple[str, str] | None = None
@@ -144,3 +148,10 @@ class PairExplained(QWidget):
         figure = self.figures.get(key)
         if figure is not None and told is not None and self._net is not None:
             figure.panel.show_explanation(self._net.book, told)
+            if not self._pictured:
+                hint = figure.panel.tr(
+                    "Point at a line to see it in the picture; a click keeps it lit."
+                )
+                for label in figure.panel.findChildren(QLabel):
+                    if label.text() == hint:
+                        label.hide()

@@ -268,6 +268,7 @@ class ScoreSheet(QWidget):
         )
         header = self.view.horizontalHeader()
         header.setMinimumSectionSize(12 * s)
+        header.setResizeContentsPrecision(0)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.view.verticalHeader().setDefaultSectionSize(
             self.fontMetrics().height() + round(1.4 * s)

@@ -158,7 +158,7 @@ def test_the_parentage_of_a_plant_as_text(qtbot: QtBot, peas: MainWindow, settle
     assert dialog.text.toPlainText() == "TP/BA"
     qtbot.keyClick(dialog.styles["cross"], Qt.Key.Key_Space)
     assert dialog.text.toPlainText() == "TP × BA"
-    qtbot.mouseClick(dialog.names, LEFT)
+    qtbot.keyClick(dialog.names, Qt.Key.Key_Space)
     assert dialog.text.toPlainText() == "Tarnwick Pale × Brockle Amber"
     qtbot.mouseClick(dialog.copy_button, LEFT)
     assert QGuiApplication.clipboard().text() == "Tarnwick Pale × Brockle Amber"

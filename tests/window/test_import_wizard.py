@@ -321,10 +321,15 @@ def test_stop_and_escape_change_nothing(
     assert wizard.busy
     assert wizard.cancel_button.text() == "Stop"
     qtbot.keyClick(wizard, Qt.Key.Key_Escape)
-    settle()
     assert "Stopped" in wizard.message.text()
-    held = book.desk.book
-    assert held is before or (held is not None and set(held.plants) >= {"24-3"})
+    settle()
+    if wizard.stack.currentWidget() is wizard.report:
+        # Stop came when it was written already: the report says so, and undo takes it back.
+        book.desk.undo()
+        settle()
+    assert before is not None
+    assert book.desk.book is not None
+    assert book.desk.book.plants == before.plants
     qtbot.keyClick(wizard, Qt.Key.Key_Escape)
     QApplication.processEvents()
     assert book.dialog is None
@@ -339,3 +344,24 @@ def test_a_whole_book_in_json_needs_no_columns(
     forth(qtbot, wizard, settle)
     assert book.desk.book is not None
     assert set(book.desk.book.plants) & {"g1", "Q1"}
+
+
+def test_a_large_table_is_brought_in_after_a_backup(
+    qtbot: QtBot,
+    book: MainWindow,
+    settle: Settle,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr("pedigreeview.exchange.importing.LARGE", 1)
+    wizard = opened(book, settle, file(tmp_path, "Nr,Cross\nX1,Fern x Moss\nX2,Moss x Fern\n"))
+    to_the_end(qtbot, wizard, settle)
+    assert wizard.bring_in.large.isVisible()
+    desk_file = book.desk.file
+    assert desk_file is not None
+    before = len(desk_file.backups())
+    forth(qtbot, wizard, settle)
+    assert wizard.stack.currentWidget() is wizard.report
+    assert len(desk_file.backups()) == before + 1
+    assert book.desk.book is not None
+    assert "X2" in book.desk.book.plants

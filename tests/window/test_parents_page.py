@@ -17,6 +17,7 @@ from pedigreeview.window.errands import Errands
 from pedigreeview.window.main_window import MainWindow
 from pedigreeview.window.opening import Opened, build, read
 from pedigreeview.window.parents_page import ParentsPage
+from pedigreeview.window.style import dress
 from tests.window.conftest import PEAS, TOMATOES
 
 Settle = Callable[[], None]
@@ -57,6 +58,10 @@ def wait(qtbot: QtBot, errands: Errands) -> Settle:
 @pytest.fixture
 def page(qtbot: QtBot, errands: Errands, opened: Opened, wait: Settle) -> ParentsPage:
     """The page by itself, without a window around it."""
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    # Another test may have left the program in large type.
+    dress(app, "light", 100)
     desk = Desk(errands)
     desk.opened = opened
     made = ParentsPage(errands, desk)
@@ -255,7 +260,7 @@ def test_rows_are_chosen_by_keys_and_kept(page: ParentsPage, qtbot: QtBot, wait:
     assert {page.detail.row.seed, page.detail.row.pollen} == {chosen.seed, chosen.pollen}
 
 
-# How many to grow --------------------------------------------------------------------------------------
+# How many to grow --------------------------------------------------------------------------------
 
 
 def test_from_the_pair_to_the_plan(page: ParentsPage, qtbot: QtBot, wait: Settle) -> None:

@@ -27,6 +27,7 @@ from pedigreeview.window.relatedness_sets import (
     plants_of_set,
     typed_codes,
 )
+from pedigreeview.window.style import dress
 from tests.window.conftest import PEAS, TOMATOES
 
 Settle = Callable[[], None]
@@ -72,6 +73,10 @@ def page(
     qtbot: QtBot, errands: Errands, opened: Opened, wait: Settle, dialogs: list[QDialog]
 ) -> RelatednessPage:
     """The page by itself, without a window around it."""
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    # Another test may have left the program in large type.
+    dress(app, "light", 100)
     made = RelatednessPage(errands, None, dialogs.append)
     qtbot.addWidget(made)
     made.resize(1150, 650)

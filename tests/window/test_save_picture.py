@@ -6,13 +6,11 @@ from collections.abc import Callable
 from pathlib import Path
 from xml.etree import ElementTree
 
-from pedigreeview.window.save_picture import SavePicture
-from pedigreeview.window.save_tables import SaveTables
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from pedigreeview.exchange import read_book
 from pedigreeview.window.main_window import MainWindow
+from pedigreeview.window.save_picture import SavePicture
 
 Settle = Callable[[], None]
 LEFT = Qt.MouseButton.LeftButton
@@ -61,20 +59,3 @@ def test_graph_files_and_a_fault_in_a_sentence(
     with qtbot.waitSignal(dialog.saved, timeout=15000):
         qtbot.mouseClick(dialog.save_button, LEFT)
     assert (tmp_path / "out.graphml").read_text(encoding="utf-8").count("<node ") > 200
-
-
-def test_the_book_saved_as_a_folder_comes_back(
-    qtbot: QtBot, peas: MainWindow, settle: Settle, tmp_path: Path
-) -> None:
-    peas.asides.save_tables()
-    dialog = peas.dialog
-    assert isinstance(dialog, SaveTables)
-    qtbot.mouseClick(
-        dialog.table, LEFT, pos=dialog.table.rect().topLeft() + dialog.rect().topLeft()
-    )
-    assert dialog.lost.isVisible()
-    dialog.folder.setChecked(True)
-    dialog.file.setText(str(tmp_path / "copy"))
-    with qtbot.waitSignal(dialog.saved, timeout=15000):
-        qtbot.mouseClick(dialog.save_button, LEFT)
-    assert read_book(tmp_path / "copy").plants == peas.opened.net.book.plants  # type: ignore[union-attr]

@@ -1,0 +1,583 @@
+"""Bringing in a table step by step; at the end all of it is one edit, or nothing."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import (
+    QDialog,
+    QHBoxLayout,
+    QProgressBar,
+    QPushButton,
+    QSizePolicy,
+    QSplitter,
+    QStackedWidget,
+    QWidget,
+)
+
+from pedigreeview.book.faults import Fault, FileFaults
+from pedigreeview.exchange.import_plan import ImportPlan, guess_plan, planned
+from pedigreeview.window.importing.bring_in_step import BringInStep
+from pedigreeview.window.importing.columns_step import ColumnsStep
+from pedigreeview.window.importing.preview_panel import PreviewPanel
+from pedigreeview.window.importing.questions_step import QuestionsStep
+from pedigreeview.window.importing.report_view import ReportView
+from pedigreeview.window.importing.same_step import SameStep
+from pedigreeview.window.importing.sheet_step import SheetStep, form_of
+from pedigreeview.window.importing.source import (
+    Draft,
+    Source,
+    bring_in_book,
+    date_example,
+    look_alikes_in,
+    read_source,
+)
+from pedigreeview.window.importing.steps import Step
+from pedigreeview.window.importing.words import chosen_words, meaning_words
+from pedigreeview.window.labels import action_button, column, heading, sentence
+from pedigreeview.window.style import step
+
+if TYPE_CHECKING:
+    from pedigreeview.book.edits import Edit
+    from pedigreeview.exchange.importing import Imported, Preview
+    from pedigreeview.window.desk import Desk
+    from pedigreeview.window.errands import Errands
+    from pedigreeview.window.preferences import Preferences
+
+__all__ = ["ImportWizard"]
+
+_WORK, _PREVIEW = "open:bring-in", "open:preview"
+_PREVIEW_AFTER = 120
+"""Milliseconds of quiet before the rows are read anew."""
+
+
+class ImportWizard(QDialog):
+    """The steps, the rows of the file below them, and Back, Next and Cancel."""
+
+    made = Signal(object)
+    """The path of a new book that was made from the table."""
+
+    def __init__(
+        self,
+        path: Path,
+        errands: Errands,
+        desk: Desk,
+        preferences: Preferences,
+        folder: Path,
+        parent: QWidget | None = None,
+        note: str = "",
+    ) -> None:
+        """Begin with a file.
+
+        Parameters
+        ----------
+        folder : where a new book is proposed to go
+        note : why the steps are shown, said on top
+        """
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self._path, self._errands, self._desk = path, errands, desk
+        self._preferences = preferences
+        self._stop = threading.Event()
+        self._gone = False
+        self.busy = False
+        opened = desk.opened
+        self._title = opened.title if opened is not None else ""
+        self.draft = Draft(Source(path), desk.book)
+        self.setWindowTitle(self.tr("Bring in a table"))
+        s = step()
+        layout = column(s, 2 * s)
+        self.setLayout(layout)
+        into = self.tr("into {}").format(self._title) if opened else self.tr("into a new book")
+        layout.addWidget(heading(self.tr("Bring in {}, {}").format(path.name, into), 2))
+        self.note = sentence(note)
+        self.note.setVisible(bool(note))
+        layout.addWidget(self.note)
+        self.trail = sentence("", "soft")
+        self.trail.setTextFormat(Qt.TextFormat.RichText)
+        layout.addWidget(self.trail)
+        self.sheet, self.columns = SheetStep(), ColumnsStep()
+        self.questions, self.same = QuestionsStep(), SameStep()
+        self.bring_in = BringInStep(folder, self._title)
+        self.steps: list[Step] = [
+            self.sheet, self.columns, self.questions, self.same, self.bring_in,
+        ]  # fmt: skip
+        self._shares: dict[Step, int] = {self.sheet: 30, self.columns: 60, self.questions: 60}
+        self.report = ReportView(errands, path.parent)
+        self.stack = QStackedWidget()
+        self._waiting = QWidget()
+        for page in (self._waiting, *self.steps, self.report):
+            self.stack.addWidget(page)
+        self.preview = PreviewPanel()
+        self.split = QSplitter(Qt.Orientation.Vertical)
+        self.split.setChildrenCollapsible(False)
+        self.split.setHandleWidth(max(3, s // 3))
+        self.split.addWidget(self.stack)
+        self.split.addWidget(self.preview)
+        layout.addWidget(self.split, 1)
+        self.message = sentence("", "fault")
+        self.message.hide()
+        layout.addWidget(self.message)
+        layout.addLayout(self._foot())
+        self._connect()
+        self.resize(150 * s, 100 * s)
+        self._read()
+
+    def _foot(self) -> QHBoxLayout:
+        s = step()
+        row = QHBoxLayout()
+        row.setSpacing(s)
+        self.cancel_button = action_button(self.tr("Cancel"), self.reject)
+        row.addWidget(self.cancel_button)
+        self.bar = QProgressBar()
+        self.bar.setRange(0, 0)
+        self.bar.setTextVisible(False)
+        self.bar.setFixedWidth(16 * s)
+        row.addWidget(self.bar)
+        self.doing = sentence("", "soft")
+        row.addWidget(self.doing, 1)
+        self.back_button = action_button(self.tr("&Back"), self.back)
+        self.next_button: QPushButton = action_button(self.tr("&Next"), self.go_on, main=True)
+        self.next_button.setDefault(True)
+        row.addWidget(self.back_button)
+        row.addWidget(self.next_button)
+        return row
+
+    def _connect(self) -> None:
+        self._delay = QTimer(self)
+        self._delay.setSingleShot(True)
+        self._delay.setInterval(_PREVIEW_AFTER)
+        self._delay.timeout.connect(self._ask_preview)
+        self.sheet.layout_wanted.connect(self._lay_out)
+        for held in (self.columns, self.questions):
+            held.changed.connect(self._plan_changed)
+        self.preview.row_taken.connect(self._row_taken)
+        self.preview.read_again.connect(self._read)
+        self.finished.connect(self._leave)
+
+    # Reading ------------------------------------------------------------------------------------
+
+    def _read(self) -> None:
+        """Read the file, again where it was mended meanwhile."""
+        path, memory, before = self._path, self._preferences.layouts(), self.draft.plan
+        order = self._preferences.date_order
+
+        def work() -> tuple[Source, ImportPlan | None]:
+            source = read_source(path)
+            if source.book is not None or source.sheets is None:
+                return source, None
+            again = before is not None and any(
+                held.name == before.sheet
+                and [one.heading for one in before.columns] == held.headings(before.heading)
+                for held in source.sheets.tables
+                if before.heading is None or before.heading < len(held.rows)
+            )
+            if again:
+                return source, before
+            return source, _guessed(source, memory, order, "", "guess", "")
+
+        def done(answer: tuple[Source, ImportPlan | None]) -> None:
+            first = self.current() is None
+            self.draft = replace(self.draft, source=answer[0], plan=answer[1], imported=None)
+            start = self._next_of(None)
+            if start is self.bring_in:
+                # A whole book says itself what its columns are.
+                self._find_same()
+            elif first:
+                self._show(start)
+            else:
+                self._refresh()
+
+        self._begin(self.tr("Reading {} …").format(path.name), work, done)
+
+    def _lay_out(self, sheet: str, at: object, form: str) -> None:
+        source, memory = self.draft.source, self._preferences.layouts()
+        order = self._preferences.date_order
+
+        def work() -> ImportPlan:
+            return _guessed(source, memory, order, sheet, at, form)
+
+        def done(plan: ImportPlan) -> None:
+            self.draft.plan = plan
+            self._refresh()
+
+        self._begin(self.tr("Looking at the columns …"), work, done)
+
+    def _row_taken(self, row: int) -> None:
+        if self.current() is self.sheet and not self.busy:
+            self.sheet.take_row(row)
+
+    # Work off the window's thread -----------------------------------------------------------------
+
+    def _begin(self, words: str, work: Callable[[], Any], done: Callable[[Any], None]) -> None:
+        self._set_busy(words)
+
+        def came(answer: Any) -> None:
+            self._set_busy("")
+            done(answer)
+
+        def failed(fault: Fault) -> None:
+            self._set_busy("")
+            self._say_fault(fault)
+
+        self._errands.ask(_WORK, work, came, failed)
+
+    def _set_busy(self, words: str) -> None:
+        self.busy = bool(words)
+        self.doing.setText(words)
+        self.bar.setVisible(self.busy)
+        if self.busy:
+            self._say("")
+        for widget in (self.stack, self.back_button, self.next_button):
+            widget.setEnabled(not self.busy)
+        self.cancel_button.setText(self.tr("Stop") if self.busy else self.tr("Cancel"))
+
+    def _say(self, text: str) -> None:
+        self.message.setText(text)
+        self.message.setVisible(bool(text))
+
+    def _say_fault(self, fault: Fault) -> None:
+        if isinstance(fault, FileFaults) and self.draft.plan is not None:
+            if self.current() not in (self.sheet, self.columns, self.questions):
+                self._show(self.columns)
+            self.preview.show_faults(fault.faults)
+            self._say(
+                self.tr(
+                    "Nothing has come in: the cells that are marked cannot be read. Mend them in "
+                    "the file and read it again, or give their column another meaning."
+                )
+            )
+            return
+        lines = fault.lines()
+        more = self.tr(" … and {} more").format(len(lines) - 6) if len(lines) > 6 else ""
+        self._say("\n".join(lines[:6]) + more)
+
+    def reject(self) -> None:
+        """Stop what is under way; else leave, with nothing changed."""
+        if self.busy:
+            self._stop.set()
+            self._errands.drop(_WORK)
+            self._set_busy("")
+            self._say(self.tr("Stopped; nothing has come in."))
+            return
+        super().reject()
+
+    def _leave(self) -> None:
+        self._gone = True
+        self._stop.set()
+        for kind in (_WORK, _PREVIEW, "save:report"):
+            self._errands.drop(kind)
+
+    # Steps --------------------------------------------------------------------------------------
+
+    def current(self) -> Step | None:
+        """The step on show; None while the file is read first, and for the report."""
+        shown = self.stack.currentWidget()
+        return shown if isinstance(shown, Step) else None
+
+    def _next_of(self, held: Step | None) -> Step:
+        at = self.steps.index(held) + 1 if held is not None else 0
+        return next(
+            one
+            for one in self.steps[at:]
+            if one is self.bring_in or (one is not self.same and one.wanted(self.draft))
+        )
+
+    def _show(self, held: Step) -> None:
+        held.show_draft(self.draft)
+        self._turn_to(held)
+        self._refresh_preview()
+        if held in self._shares:
+            share = self._shares[held] * self.split.height() // 100
+            if held is self.sheet:
+                # Its few fields are never squeezed, however large the text is.
+                share = max(share, held.heightForWidth(self.split.width()) + step())
+            self.split.setSizes([share, self.split.height() - share])
+        self._tell_trail()
+        at = self.steps.index(held)
+        self.back_button.setEnabled(any(one.wanted(self.draft) for one in self.steps[:at]))
+        last = held is self.bring_in
+        self.next_button.setText(self.tr("Bring &in") if last else self.tr("&Next"))
+        held.first_field().setFocus()
+        self._say("")
+
+    def _turn_to(self, page: QWidget) -> None:
+        """Show a page; only that one says how much room it needs."""
+        for at in range(self.stack.count()):
+            one = self.stack.widget(at)
+            assert one is not None
+            policy = QSizePolicy.Policy.Preferred if one is page else QSizePolicy.Policy.Ignored
+            one.setSizePolicy(policy, policy)
+        self.stack.setCurrentWidget(page)
+
+    def _tell_trail(self) -> None:
+        from html import escape
+
+        names = []
+        current = self.current()
+        for one in self.steps:
+            # Whether spellings look alike is known only when the columns are.
+            open_yet = one is self.same and self.draft.plan is not None
+            if one is current:
+                names.append(f"<b>{escape(one.name())}</b>")
+            elif (
+                one is self.bring_in
+                or one.wanted(self.draft)
+                or (open_yet and self.draft.imported is None)
+            ):
+                names.append(escape(one.name()))
+        report = escape(self.tr("Report"))
+        names.append(f"<b>{report}</b>" if current is None else report)
+        self.trail.setText(" &nbsp;›&nbsp; ".join(names))
+
+    def _refresh(self) -> None:
+        held = self.current()
+        if held is not None:
+            held.show_draft(self.draft)
+            self._tell_trail()
+        self._refresh_preview()
+
+    def back(self) -> None:
+        """The step before."""
+        held = self.current()
+        if held is None:
+            return
+        before = self.steps[: self.steps.index(held)]
+        for one in reversed(before):
+            if one.wanted(self.draft):
+                self._show(one)
+                return
+
+    def go_on(self) -> None:
+        """The next step; from the last one, bring it in."""
+        held = self.current()
+        if self.stack.currentWidget() is self.report:
+            self.accept()
+        elif held is self.bring_in:
+            self._bring_in()
+        elif held is None:
+            self._read()
+        elif held is self.same:
+            self._carry_out()
+        else:
+            plan = self.draft.plan
+            missing = planned(plan) if plan is not None and held is not self.sheet else []
+            if missing:
+                self._say(missing[0])
+                return
+            after = self._next_of(held)
+            if after in (self.columns, self.questions):
+                self._show(after)
+            else:
+                self._find_same()
+
+    def _find_same(self) -> None:
+        draft = self.draft
+
+        def done(found: list[Any]) -> None:
+            draft.spellings = found
+            groups = {code for one in found for code in one.codes}
+            draft.same = {code: to for code, to in draft.same.items() if code in groups}
+            if draft.plan is not None:
+                draft.plan = replace(draft.plan, same=draft.same)
+            if found:
+                self._show(self.same)
+            else:
+                self._carry_out()
+
+        words = self.tr("Looking for spellings of the same plant …")
+        self._begin(words, lambda: look_alikes_in(draft), done)
+
+    def _carry_out(self) -> None:
+        draft = self.draft
+        source, plan, into = draft.source, draft.plan, draft.into
+
+        def work() -> Imported:
+            from pedigreeview.exchange.importing import carry_out
+
+            if plan is None or source.sheets is None:
+                return bring_in_book(draft)
+            return carry_out(source.sheets, plan, into)
+
+        def done(found: Imported) -> None:
+            draft.imported = found
+            self._show(self.bring_in)
+
+        self._begin(self.tr("Reading every row …"), work, done)
+
+    # The rows below -----------------------------------------------------------------------------
+
+    def _plan_changed(self) -> None:
+        self._say("")
+        self._tell_trail()
+        self._refresh_preview()
+
+    def _refresh_preview(self) -> None:
+        held, plan, table = self.current(), self.draft.plan, self.draft.table
+        wanted = held in (self.sheet, self.columns, self.questions) and table is not None
+        self.preview.setVisible(wanted)
+        if not wanted or plan is None:
+            return
+        below = held is not self.sheet
+        words = meaning_words(plan.form)
+        said = [words.get(one.meaning, "") for one in plan.columns] if below else []
+        self.preview.model.show_table(table, plan.heading, below=below, meanings=said)
+        self.preview.fit_columns()
+        self.preview.show_faults(())
+        self._errands.drop(_PREVIEW)
+        if below:
+            self.preview.said.setText(self.tr("Reading the rows …"))
+            self._delay.start()
+        else:
+            self._delay.stop()
+            self.preview.said.setText("")
+
+    def _ask_preview(self) -> None:
+        source, plan = self.draft.source, self.draft.plan
+        if source.sheets is None or plan is None:
+            return
+        sheets, asked = source.sheets, plan
+
+        def work() -> Preview:
+            from pedigreeview.exchange.importing import preview
+
+            return preview(sheets, asked, 0)
+
+        def done(found: Preview) -> None:
+            if self.draft.plan is not asked:
+                return
+            self.preview.show_faults(found.faults, found.more_faults)
+            problems = len(found.faults) + found.more_faults
+            if found.missing:
+                text = found.missing[0]
+            elif problems:
+                text = self.tr("{} problems; the first are marked and listed.").format(problems)
+                if problems == 1:
+                    text = self.tr("One problem; it is marked and listed.")
+            else:
+                text = self.tr("Every row can be read.")
+            self.preview.said.setText(text)
+
+        self._errands.ask(_PREVIEW, work, done, lambda _: self.preview.said.setText(""))
+
+    # Writing ------------------------------------------------------------------------------------
+
+    def _bring_in(self) -> None:
+        found = self.draft.imported
+        assert found is not None
+        self._stop.clear()
+        if self.draft.into is None:
+            self._make_book(found)
+        elif found.large and self._desk.file is not None:
+            self._set_busy(self.tr("Making a backup …"))
+
+            def failed(fault: Fault) -> None:
+                if self.busy:
+                    self._set_busy("")
+                    self._say_fault(fault)
+
+            def kept() -> None:
+                if self.busy:
+                    self._record(found)
+
+            self._desk.back_up(kept, failed)
+        else:
+            self._record(found)
+
+    def _record(self, found: Imported) -> None:
+        stop, sides = threading.Event(), self.bring_in.differences.sides()
+        self._stop = stop
+
+        def work(edit: Edit) -> None:
+            _unless(stop)
+            found.apply(edit, sides)
+            _unless(stop)
+
+        def refused(fault: Fault) -> None:
+            if not stop.is_set():
+                self._set_busy("")
+                self._say_fault(fault)
+
+        def then(_: object) -> None:
+            # Stop may come too late: what is in the book is reported.
+            if not self._gone:
+                self._done(found)
+
+        self._set_busy(self.tr("Bringing it in …"))
+        words = self.tr("bringing in {}").format(self._path.name)
+        self._desk.record(words, work, then, refused)
+
+    def _make_book(self, found: Imported) -> None:
+        place = self.bring_in.place
+        path, settings = place.path(), place.settings()
+        stop = self._stop = threading.Event()
+
+        def work() -> Path:
+            from pedigreeview.book.book import Book
+            from pedigreeview.book.book_file import BookFile
+            from pedigreeview.book.edits import Edit
+
+            edit = Edit(Book(settings=settings), "")
+            found.apply(edit)
+            book = replace(edit.book, row_ids=None)
+            BookFile.create(path, book, tick=lambda *_: _unless(stop)).close()
+            return path
+
+        def done(made: Path) -> None:
+            self._done(found)
+            self.made.emit(made)
+
+        self._begin(self.tr("Writing the new book …"), work, done)
+
+    def _done(self, found: Imported) -> None:
+        self._set_busy("")
+        sheets, plan = self.draft.source.sheets, self.draft.plan
+        if sheets is not None and plan is not None:
+            from pedigreeview.exchange.import_layouts import remember
+
+            memory = remember(self._preferences.layouts(), sheets, plan)
+            self._preferences.set_layouts(memory)
+        sides = self.bring_in.differences.sides()
+        report = replace(found.report, came_in=list(found.report.came_in))
+        if found.differences:
+            kept = [line for line in report.came_in if " differ from the book" not in line]
+            report.came_in = kept + chosen_words(found.differences, sides)
+        self.report.show_report(self.tr("{} came in").format(self._path.name), report.lines())
+        self._turn_to(self.report)
+        self.preview.hide()
+        self.note.hide()
+        self._tell_trail()
+        self.back_button.hide()
+        self.cancel_button.hide()
+        self.next_button.setText(self.tr("Close"))
+        self.next_button.setFocus()
+
+
+def _unless(stop: threading.Event) -> None:
+    """Go no further once the person pressed Stop; what was changed is then taken back."""
+    if stop.is_set():
+        raise Fault("Stopped; nothing has come in.")
+
+
+def _guessed(
+    source: Source, memory: dict[str, Any], order: str, sheet: str, at: object, form: str
+) -> ImportPlan:
+    """The plan that headings and cells suggest, or the one of a layout read before."""
+    from pedigreeview.exchange.import_layouts import recall
+
+    assert source.sheets is not None
+    line = at if isinstance(at, int) else "guess" if at == "guess" else None
+    plan = guess_plan(source.sheets, sheet, heading=line, form=form_of(form))  # type: ignore[arg-type]
+    if not form:
+        found = recall(memory, source.sheets, plan)
+        if found is not plan:
+            return found
+    example, proved = date_example(source.sheets.named(plan.sheet), plan)
+    if example and proved is None and order in ("day-month", "month-day"):
+        plan = replace(plan, date_order=order)  # type: ignore[arg-type]
+    return plan
