@@ -72,8 +72,11 @@ def write(book: Book, path: str | Path) -> None:
 
 def to_text(book: Book) -> str:
     """The four answers as one JSON text."""
+    from pedigreeview.network.parentage import parents_by_plant
+
+    parents = parents_by_plant(book)
     answers: dict[str, list[dict[str, Any]]] = {
-        "germplasm": [_germplasm(book, plant) for plant in book.plants.values()],
+        "germplasm": [_germplasm(book, plant, parents) for plant in book.plants.values()],
         "crosses": [],
         "plannedcrosses": [],
         "pedigree": [_node(book, plant) for plant in book.plants.values()],
@@ -130,11 +133,11 @@ def _stamp(date: str) -> str | None:
     return f"{date}T00:00:00Z" if len(date) == 10 else None
 
 
-def _germplasm(book: Book, plant: Plant) -> dict[str, Any]:
+def _germplasm(book: Book, plant: Plant, parents: dict[str, Any]) -> dict[str, Any]:
     said = record_values(plant)
     notation, known = "", True
     try:
-        notation = notation_of(book, plant.plant, most=32).text
+        notation = notation_of(book, plant.plant, most=32, parents=parents).text
     except Fault:
         # A plant among its own ancestors has no notation; its records are written all the same.
         known = False

@@ -20,8 +20,9 @@ __all__ = ["Order", "is_crossed", "parse", "write"]
 
 Order = Literal["seed parent first", "alphabetical"]
 
-_TIMES = re.compile(r"\s*×\s*|\s+[xX✕✖]\s+|\s+\*\s+")
-_SIGNED = re.compile(r"\s*[♀♂]\s*")
+# Blanks are looked at from their first on, so that a long run of them is not tried at each.
+_TIMES = re.compile(r"(?<!\s)\s+×\s*|×\s*|(?<!\s)\s+[xX✕✖]\s+|(?<!\s)\s+\*\s+")
+_SIGNED = re.compile(r"(?<!\s)\s+[♀♂]\s*|[♀♂]\s*")
 _LONGEST = 200_000
 
 

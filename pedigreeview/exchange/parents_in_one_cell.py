@@ -11,10 +11,9 @@ from pedigreeview.exchange.parentage_tree import Crossed, Named, Tree, parts
 
 __all__ = ["CellParents", "code_of", "inner_crosses", "read_cell"]
 
-_SELFED = re.compile(
-    r"(.+?)\s*(?:⊗|\(x\)|\bselfed|\bselfing|\bself|\bgeselbstet|\bselbst)\s*\Z", re.I
-)
-_OPEN = re.compile(r"(.+?)\s*(?:○|\bo\.?p\.?|\bopen(?:[ -]pollinated)?|\bbees?)\s*\Z", re.I)
+# What stands at the end of a cell, behind a name.
+_SELFED = re.compile(r"(?:⊗|\(x\)|\bselfed|\bselfing|\bself|\bgeselbstet|\bselbst)\Z", re.I)
+_OPEN = re.compile(r"(?:○|\bo\.?p\.?|\bopen(?:[ -]pollinated)?|\bbees?)\Z", re.I)
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,13 +45,13 @@ def read_cell(text: str, *, seed_parent_first: bool) -> CellParents:
     Fault : it cannot be read as parents
     """
     text = text.strip()
-    found = _SELFED.match(text)
+    found = _SELFED.search(text, 1)
     if found and not cross_notation.is_crossed(text):
-        selfed = _named(found[1], seed_parent_first)
+        selfed = _named(text[: found.start()], seed_parent_first)
         return CellParents(selfed, selfed, "selfing")
-    found = _OPEN.match(text)
+    found = _OPEN.search(text, 1)
     if found and not cross_notation.is_crossed(text) and "/" not in text:
-        return CellParents(_named(found[1], seed_parent_first), None, "open")
+        return CellParents(_named(text[: found.start()], seed_parent_first), None, "open")
     tree = _tree(text, seed_parent_first)
     if isinstance(tree, Named):
         # One name alone: what it was crossed with is not said, nor on which side it stood.

@@ -9,13 +9,16 @@ from __future__ import annotations
 import shutil
 import tempfile
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import replace as replaced
 from pathlib import Path, PurePosixPath
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.book_file import SUFFIX, BookFile
+from pedigreeview.book.connections import as_faults, connect
 from pedigreeview.book.reading_rows import Tick
+from pedigreeview.book.schema import VERSION
+from pedigreeview.book.strangers import version_of
 from pedigreeview.exchange import data_package
 from pedigreeview.exchange.package_resources import left_behind, passengers
 
@@ -70,7 +73,23 @@ def write(
     """
     path = Path(path)
     files = {file.name: file for held in passengers(book, path) for file in held.files}
-    return BookFile.create(path, book, files=files, replace=replace, tick=tick)
+    if not _is_older(book):
+        return BookFile.create(path, book, files=files, replace=replace, tick=tick)
+    # What a file of an older version holds lies there in another form than it is copied from.
+    with unpacked(book) as ready:
+        room = ready.path or path
+        files |= {name: room / name for name in book.files if (room / name).is_file()}
+        return BookFile.create(
+            path, replaced(book, path=None), files=files, replace=replace, tick=tick
+        )
+
+
+def _is_older(book: Book) -> bool:
+    """Whether the book was read from a file of an older version that holds files."""
+    if not book.files or book.path is None or not book.path.is_file():
+        return False
+    with closing(connect(book.path, write=False)) as connection, as_faults(book.path):
+        return version_of(connection, book.path) < VERSION
 
 
 @contextmanager

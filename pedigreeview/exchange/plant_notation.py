@@ -204,6 +204,7 @@ def notation_of(
     *,
     names: bool = False,
     most: int = 64,
+    parents: dict[str, Parents] | None = None,
 ) -> Notation:
     """The parentage of a plant as text.
 
@@ -214,6 +215,7 @@ def notation_of(
     style : one of `STYLES`
     names : whether a plant that has a name is written by it rather than by its code
     most : how many names the text may have; it goes down as many whole generations as fit
+    parents : those of the whole book (`parents_by_plant`), where many plants are asked for in turn
 
     Returns
     -------
@@ -233,9 +235,11 @@ def notation_of(
             Place(plant=code),
             did_you_mean(code, held.plants) or "Check the code.",
         )
-    from pedigreeview.network.parentage import parents_by_plant
+    if parents is None:
+        from pedigreeview.network.parentage import parents_by_plant
 
-    writer = _Writer(held, code, names, parents_by_plant(held))
+        parents = parents_by_plant(held)
+    writer = _Writer(held, code, names, parents)
     depth, whole = writer.depth_within(max(most, 2))
     ends = [] if whole else writer.ends(depth)
     tree = writer.tree(depth)

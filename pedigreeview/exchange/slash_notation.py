@@ -29,7 +29,7 @@ MOST_NAMES = 4_000
 
 _MARK = re.compile(r"/([0-9]{1,4})/|/+")
 _BEFORE = re.compile(r"([0-9]{1,4})\s*\*\s*(.+)\Z", re.S)
-_AFTER = re.compile(r"(.+?)\s*\*\s*([0-9]{1,4})\Z", re.S)
+_DOSES = re.compile(r"[0-9]{1,4}\Z")
 _LONGEST = 200_000
 # Marks are never written into a name; these look the same to a reader and part nothing.
 _STAND_INS = {"/": "\u2215", "*": "\u2217"}
@@ -58,15 +58,19 @@ def _operand(text: str) -> _Operand:
             "A mark of the notation has no name beside it.",
             "Write a name on both sides of every mark; '?' for a parent that is not known.",
         )
-    before, after = _BEFORE.match(text), _AFTER.match(text)
-    if before and after and before[2] == after[2]:
+    before = _BEFORE.match(text)
+    # Cut at the star, for a pattern would try every one of many blanks before it.
+    head, _, tail = text.rpartition("*")
+    head, tail = head.rstrip(), tail.lstrip()
+    after = bool(head) and _DOSES.match(tail) is not None
+    if before and after and before[2] == tail:
         raise _fault(
             f"{text!r} may mean doses of either number.", "Write the name with a letter in it."
         )
     if before:
         doses, name = int(before[1]), before[2].strip()
     elif after:
-        doses, name = int(after[2]), after[1].strip()
+        doses, name = int(tail), head
     else:
         doses, name = 0, text
     if "*" in name:

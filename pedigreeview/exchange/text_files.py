@@ -16,6 +16,7 @@ from itertools import islice
 from pathlib import Path
 
 from pedigreeview.book.faults import Fault, Place
+from pedigreeview.exchange.archive_guard import MOST_COLUMNS
 
 __all__ = [
     "Columns",
@@ -200,6 +201,7 @@ def sheet(text: str, name: str, known: Collection[str]) -> Sheet:
             if not found.headings:
                 if _is_blank_heading(cells):
                     continue
+                _refuse_wide(cells, name, line + lines)
                 found.headings = [cell.strip() for cell in cells]
                 found.heading_line = line + lines
                 continue
@@ -220,6 +222,15 @@ def sheet(text: str, name: str, known: Collection[str]) -> Sheet:
     except csv.Error as error:
         found.faults.append(_quote_fault(name, text, separator, lines, str(error)))
     return found
+
+
+def _refuse_wide(cells: list[str], name: str, line: int) -> None:
+    if len(cells) > MOST_COLUMNS:
+        raise Fault(
+            f"The heading row has {len(cells)} cells; no more than {MOST_COLUMNS} are read.",
+            Place(file=name, row=line),
+            "Check the separator of the file, or delete the empty columns.",
+        )
 
 
 def _is_blank_heading(cells: list[str]) -> bool:
@@ -244,6 +255,8 @@ def columns_below(text: str, name: str, known: Collection[str]) -> tuple[Sheet, 
                 break
             found.heading_line = reader.line_num + 1 + lines
         width = len(found.headings)
+        if width > MOST_COLUMNS:
+            return None
         columns = [[] for _ in found.headings]
         while rows := list(islice(reader, _CHUNK)):
             if set(map(len, rows)) != {width}:

@@ -180,13 +180,18 @@ def _settle_ploidy(
     by_descent[founder] = 0.0
     same = (origin == Origin.MEMBER) | (origin == Origin.CLONE)
     first[same] = of_seed[same]
+    # A long row of single plants has as many levels; what none of a level's rows is costs nothing.
+    kinds = set(origin.tolist())
     for kind, rule in ((Origin.DOUBLED, rules.doubled), (Origin.HAPLOID, rules.doubled_gamete)):
-        picked = origin == kind
-        first[picked] = rule(of_seed[picked])
-    selfed = origin == Origin.SELF
-    first[selfed] = rules.selfed(of_seed[selfed])
-    sibbed = origin == Origin.SIB
-    first[sibbed] = rules.cross(of_seed[sibbed], of_seed[sibbed], own_seed[sibbed])
+        if kind in kinds:
+            picked = origin == kind
+            first[picked] = rule(of_seed[picked])
+    if Origin.SELF in kinds:
+        selfed = origin == Origin.SELF
+        first[selfed] = rules.selfed(of_seed[selfed])
+    if Origin.SIB in kinds:
+        sibbed = origin == Origin.SIB
+        first[sibbed] = rules.cross(of_seed[sibbed], of_seed[sibbed], own_seed[sibbed])
 
     crossed = np.flatnonzero(of_asked >= 0)
     father = np.zeros(0, bool)
@@ -207,9 +212,10 @@ def _settle_ploidy(
     pool = arrays.pool[rows]
     own[founder & pool] = first[founder & pool]
     own[origin == Origin.CLONE] = own_seed[origin == Origin.CLONE]
-    kept_apart = (Origin.FOUNDER, Origin.CLONE, Origin.DOUBLED)
-    by_members = pool & ~np.isin(origin, kept_apart)
-    own[by_members] = by_descent[by_members]
+    if pool.any():
+        kept_apart = (Origin.FOUNDER, Origin.CLONE, Origin.DOUBLED)
+        by_members = pool & ~np.isin(origin, kept_apart)
+        own[by_members] = by_descent[by_members]
     if father.any():
         own[crossed[father]] = crosses.of_father[of_cross[father]]
 

@@ -118,9 +118,10 @@ def shortest_cycles(parents: dict[str, Parents], tied: list[str]) -> list[tuple[
 
 def _shortest(graph: nx.DiGraph, members: list[str], place: dict[str, int]) -> tuple[str, ...]:
     best: list[str] | None = None
+    progeny = {code: sorted(graph.successors(code)) for code in members}
     # Looking from 200 starts is enough to name a short loop in a knot of any size.
     for start in members[:200]:
-        found = _back_to(graph, start, len(best) if best else len(members) + 1)
+        found = _back_to(progeny, start, len(best) if best else len(members) + 1)
         if found is not None and (best is None or len(found) < len(best)):
             best = found
     assert best is not None
@@ -128,14 +129,14 @@ def _shortest(graph: nx.DiGraph, members: list[str], place: dict[str, int]) -> t
     return tuple(best[first:] + best[:first])
 
 
-def _back_to(graph: nx.DiGraph, start: str, below: int) -> list[str] | None:
+def _back_to(progeny: dict[str, list[str]], start: str, below: int) -> list[str] | None:
     """Shortest way from `start` back to itself, or None if not shorter than `below`."""
     came: dict[str, str] = {}
     ring, length = [start], 1
     while ring and length < below:
         ahead = []
         for node in ring:
-            for child in sorted(graph.successors(node)):
+            for child in progeny[node]:
                 if child == start:
                     way = [node]
                     while way[-1] != start:

@@ -78,6 +78,9 @@ class Row:
 
 def gamete_share(ploidy: int) -> Fraction:
     """Chance c that two different alleles of a plant came in one gamete: (P/2 − 1)/(P − 1)."""
+    if ploidy == 1:
+        # One set of chromosomes has no two alleles to be different; no row asks, empty arrays do.
+        return Fraction(0)
     return Fraction(ploidy // 2 - 1, ploidy - 1)
 
 
@@ -128,10 +131,10 @@ class Rules:
 
     def doubled(self, inbreeding: Any) -> Any:
         """F of the chromosome-doubled form; the ploidy here is the doubled one."""
-        share = self.number(Fraction(1, self.ploidy - 1))
+        share = self.number(Fraction(1, max(self.ploidy - 1, 1)))
         return share + (1 - share) * inbreeding
 
     def doubled_gamete(self, inbreeding: Any) -> Any:
         """F of a doubled haploid grown from a plant of inbreeding F."""
-        share = self.number(Fraction(1, self.ploidy - 1))
+        share = self.number(Fraction(1, max(self.ploidy - 1, 1)))
         return share + (1 - share) * self.gametic(inbreeding)

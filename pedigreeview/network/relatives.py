@@ -28,6 +28,9 @@ if TYPE_CHECKING:
 
 __all__ = ["Relatives", "UnknownPlantFault", "own_ancestor"]
 
+_SHOWN_OF_A_LOOP = 24
+"""Plants of a loop that its sentence names; the problem itself has all of them."""
+
 
 class UnknownPlantFault(Fault):
     """A code that is not a plant of the book."""
@@ -373,7 +376,12 @@ def own_ancestor(cycle: tuple[str, ...]) -> Problem:
     if len(cycle) == 1:
         said = f"{cycle[0]} is recorded as its own parent"
     else:
-        said = f"{cycle[0]} is its own ancestor: " + " → ".join((*cycle, cycle[0]))
+        shown = (*cycle, cycle[0])
+        if len(shown) > _SHOWN_OF_A_LOOP:
+            half = _SHOWN_OF_A_LOOP // 2
+            left_out = f"({len(shown) - 2 * half} more)"
+            shown = (*shown[:half], left_out, *shown[-half:])
+        said = f"{cycle[0]} is its own ancestor: " + " → ".join(shown)
     return Problem(
         "own_ancestor",
         "error",

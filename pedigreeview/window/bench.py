@@ -6,6 +6,7 @@ It stays while one moves about in the picture, so that a code can be looked up w
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QApplication, QFrame, QScrollArea
@@ -27,6 +28,9 @@ class Bench(QFrame):
         super().__init__()
         self.setObjectName("slip")
         self.form: Form | None = None
+        self._below: list[Form] = []
+        """Forms with something typed in them, the last one on top."""
+        self._room = 0
         self._area = QScrollArea()
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
@@ -38,34 +42,67 @@ class Bench(QFrame):
         self.hide()
 
     def lay(self, form: Form) -> None:
-        """Lay a form on the bench; the one before is put away."""
-        self._put_away()
-        self.form = form
-        self._area.setWidget(form)
-        form.closed.connect(self.close_form)
-        self.fit()
-        self.show()
+        """Lay a form on the bench.
+
+        The one before is put away; one with something typed in it waits below, and comes back
+        when the new one is closed.
+        """
+        held, self.form = self.form, None
+        if held is not None:
+            self._area.takeWidget()
+            if held.touched():
+                held.hide()
+                held.setParent(self)
+                self._below.append(held)
+            else:
+                held.put_away()
+        form.closed.connect(partial(self._closed, form))
+        self._show(form)
         form.book_changed()
         form.first_field().setFocus()
 
+    def _show(self, form: Form) -> None:
+        self.form = form
+        self._area.setWidget(form)
+        form.show()
+        self.fit(self._room)
+        self.show()
+
     def fit(self, room: int = 0) -> None:
         """As wide as the size of the text asks for, within the window."""
+        self._room = room
         wide = 46 * step()
         self.setFixedWidth(min(wide, room * 4 // 10) if room else wide)
 
     def close_form(self) -> None:
-        """Put the form away."""
-        if self.form is None:
+        """Put the form away; the one that waits below it comes back."""
+        if self.form is not None:
+            self._closed(self.form)
+
+    def clear(self) -> None:
+        """Put away every form."""
+        while self._below:
+            self._below.pop().put_away()
+        self.close_form()
+
+    def _closed(self, form: Form) -> None:
+        if form in self._below:
+            self._below.remove(form)
+            form.put_away()
             return
-        self._put_away()
+        if form is not self.form:
+            return
+        self.form = None
+        self._area.takeWidget()
+        form.put_away()
+        if self._below:
+            waiting = self._below.pop()
+            self._show(waiting)
+            waiting.book_changed()
+            waiting.first_field().setFocus()
+            return
         self.hide()
         self.left.emit()
-
-    def _put_away(self) -> None:
-        form, self.form = self.form, None
-        if form is not None:
-            self._area.takeWidget()
-            form.deleteLater()
 
     def focusNextPrevChild(self, next: bool) -> bool:
         """Tab goes round within the form: who writes does not land in the picture by accident."""

@@ -342,9 +342,8 @@ class PedigreeCanvas(CanvasPlaces):
     def _invite(self, painter: QPainter) -> None:
         """What an empty book says in place of a picture."""
         words = self.tr(
-            "No plant is recorded in this book yet.\n\nGive each plant a row: its code, its seed "
-            "parent and its pollen parent.\nLeave both parents blank for what came from elsewhere, "
-            "and open the file again."
+            "No plant is recorded in this book yet.\n\nF3 writes down a variety from elsewhere, "
+            "F4 a cross of two.\nA table that you have comes in through File, Bring in a table …"
         )
         held = painter.font()
         held.setPointSizeF(held.pointSizeF() * 1.25)

@@ -13,7 +13,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QEventLoop, QObject, QTimer, Signal
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.file_faults import BookNotWritable
@@ -33,6 +33,28 @@ _LOOK_EVERY = 1500
 """Milliseconds between looks for what another window has written."""
 
 _Changes = tuple[Opened, "Change"]
+
+
+class _Laid:
+    """A book as it lies on the desk, as far as the writing thread has worked it out.
+
+    The window hears of an edit later than the next one may run, and may by then show another book;
+    so the writing thread goes on from what it made itself, never from what the window shows.
+    """
+
+    def __init__(self, opened: Opened | None) -> None:
+        self._made = opened
+        self._whole = True
+
+    def after(self, file: BookFile, change: Change) -> Opened:
+        """The book after an edit; only in the writing thread."""
+        assert self._made is not None
+        if not self._whole:
+            change = replace(change, pedigree=True)
+        self._whole = False
+        self._made = after_edit(self._made, file, change)
+        self._whole = True
+        return self._made
 
 
 class Desk(QObject):
@@ -58,6 +80,8 @@ class Desk(QObject):
         self.opened: Opened | None = None
         self._again: Callable[[], None] | None = None
         self._trouble: type[Fault] | None = None
+        self._laid = _Laid(None)
+        self._refusals, self._finishing = 0, False
         self._watch = QTimer(self)
         self._watch.setInterval(_LOOK_EVERY)
         self._watch.timeout.connect(self.look)
@@ -94,6 +118,7 @@ class Desk(QObject):
         held = self.file
         same = opened is not None and held is opened.file
         self.opened = opened
+        self._laid = _Laid(opened)
         self._again, self._trouble = None, None
         if held is not None and not same:
             self._close(held)
@@ -143,21 +168,46 @@ class Desk(QObject):
             self._refuse(BookNotWritable(file.path, because), refused, again)
             return
 
+        laid = self._laid
+
         def work() -> tuple[Opened, Change, Any]:
             with file.edit(words, quiet=quiet) as edit:
                 given = function(edit)
             change = edit.change()
-            return after_edit(self._held(), file, change), change, given
+            return laid.after(file, change), change, given
 
         def done(answer: tuple[Opened, Change, Any]) -> None:
             self._again = None
             self._take(answer[0], answer[1])
-            if then is not None:
+            if then is not None and self.file is file:
                 then(answer[2])
 
-        self._errands.ask(
-            self._write(), work, done, lambda fault: self._refuse(fault, refused, again)
-        )
+        def failed(fault: Fault) -> None:
+            if self.file is file:
+                self._refuse(fault, refused, again)
+            else:
+                self._refusals += 1
+                # Another book lies open by now: the form is gone, and its ways on with it.
+                self.refused.emit(Fault(fault.what, fault.where, fault.todo))
+
+        self._errands.ask(self._write(), work, done, failed)
+
+    def finish(self) -> bool:
+        """Wait until everything is written that was recorded; False if some of it was refused.
+
+        The window closes only then, so that a refusal is not lost with it.
+        """
+        if self._finishing:
+            return False
+        self._finishing, refusals = True, self._refusals
+        loop, look = QEventLoop(), QTimer()
+        look.timeout.connect(lambda: None if self._errands.awaits("write") else loop.quit())
+        look.start(10)
+        if self._errands.awaits("write"):
+            loop.exec(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
+        look.stop()
+        self._finishing = False
+        return self._refusals == refusals
 
     def try_again(self) -> None:
         """Make again what was refused last because of the file, if that is still wanted."""
@@ -178,6 +228,7 @@ class Desk(QObject):
         file = self.file
         if file is None or file.read_only:
             return
+        laid = self._laid
 
         def work() -> tuple[_Changes | None, int, Fault | None]:
             done, found, fault = 0, None, None
@@ -192,7 +243,7 @@ class Desk(QObject):
             except Fault as error:
                 # What was taken back before it stays taken back, and is shown.
                 fault = error
-            changes = None if found is None else (after_edit(self._held(), file, found), found)
+            changes = None if found is None else (laid.after(file, found), found)
             return changes, done, fault
 
         def came(answer: tuple[_Changes | None, int, Fault | None]) -> None:
@@ -215,10 +266,11 @@ class Desk(QObject):
         file = self.file
         if file is None or file.read_only:
             return
+        laid = self._laid
 
         def work() -> _Changes | None:
             change = file.undo() if way == "undo" else file.redo()
-            return None if change is None else (after_edit(self._held(), file, change), change)
+            return None if change is None else (laid.after(file, change), change)
 
         def done(answer: _Changes | None) -> None:
             if answer is None:
@@ -236,10 +288,11 @@ class Desk(QObject):
         file = self.file
         if file is None or self._errands.awaits("write"):
             return
+        laid = self._laid
 
         def work() -> _Changes | None:
             change = file.refresh()
-            return None if change is None else (after_edit(self._held(), file, change), change)
+            return None if change is None else (laid.after(file, change), change)
 
         def done(answer: _Changes | None) -> None:
             if self.file is not file:
@@ -275,6 +328,7 @@ class Desk(QObject):
         refused: Callable[[Fault], None] | None,
         again: Callable[[], None] | None = None,
     ) -> None:
+        self._refusals += 1
         ways = getattr(fault, "ways", ())
         self._again = again if ways else None
         if refused is not None:
@@ -327,13 +381,13 @@ class Desk(QObject):
         self, backup: Path, then: Callable[[], None], failed: Callable[[Fault], None]
     ) -> None:
         """Put a backup in the place of what is in the book, which becomes a backup first."""
-        file = self.file
+        file, laid = self.file, self._laid
         if file is None:
             return
 
         def work() -> _Changes:
             change = file.restore(backup)
-            return after_edit(self._held(), file, change), change
+            return laid.after(file, change), change
 
         def done(answer: _Changes) -> None:
             self._take(*answer)

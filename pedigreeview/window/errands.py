@@ -48,8 +48,15 @@ _LANES = {
     "save": "draw",
     "write": "write",
 }
+_WRITE = "write"
 _PATIENCE = 2000
 """Milliseconds that closing waits for work that cannot be cancelled."""
+_PATIENCE_WRITING = 60_000
+"""The same for what is being written."""
+
+
+def _writes(kind: str) -> bool:
+    return kind.partition(":")[0] == _WRITE
 
 
 @dataclass(slots=True)
@@ -135,11 +142,19 @@ class Errands(QObject):
         return any(not kind or kind in (held, held.partition(":")[0]) for held in kinds)
 
     def close(self) -> bool:
-        """Drop everything and wait for the threads; False if one is still at work after that."""
+        """Drop every question and wait for the threads; False if one is still at work after that.
+
+        What was given to be written is written first: a person who records and closes at once
+        means both.
+        """
+        for number in [key for key, held in self._awaited.items() if not _writes(held.kind)]:
+            del self._awaited[number]
+        ended = []
+        for lane, pool in self._pools.items():
+            if lane != _WRITE:
+                pool.clear()
+            ended.append(pool.waitForDone(_PATIENCE_WRITING if lane == _WRITE else _PATIENCE))
         self._awaited.clear()
-        for pool in self._pools.values():
-            pool.clear()
-        ended = [pool.waitForDone(_PATIENCE) for pool in self._pools.values()]
         return all(ended)
 
     @Slot(int, object, object)

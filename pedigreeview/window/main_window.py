@@ -271,7 +271,7 @@ class MainWindow(QMainWindow):
     def _take(self, opened: Opened) -> None:
         self.work.end()
         if not self.door.keeping:
-            self.bench.close_form()
+            self.bench.clear()
         self.desk.lay(opened)
         self.preferences.note_recent(opened.path)
         self.history.clear()
@@ -324,7 +324,7 @@ class MainWindow(QMainWindow):
         for page in self.book_pages.values():
             if page is not self.pedigree:
                 page.mark(code)
-        self.bench.tell(lambda form: form.mark(code))
+        self.bench.tell(lambda form: form.look_at(code))
 
     def _picked(self, by: BookPage, codes: tuple[str, ...]) -> None:
         """Plants were picked on one page: the others work with them."""
@@ -340,7 +340,7 @@ class MainWindow(QMainWindow):
     def close_book(self) -> None:
         """Put the book away and show the first page."""
         self.door.cancel()
-        self.bench.close_form()
+        self.bench.clear()
         self.desk.lay(None)
         for page in self.book_pages.values():
             page.show_opened(None)
@@ -473,6 +473,9 @@ class MainWindow(QMainWindow):
     # Leaving ------------------------------------------------------------------------------------
 
     def closeEvent(self, event: QCloseEvent) -> None:
+        if not self.desk.finish():
+            event.ignore()
+            return
         self.preferences.geometry = self.saveGeometry()
         self.work.end()
         self.desk.lay(None)

@@ -6,7 +6,15 @@ import re
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QFileDialog, QFormLayout, QHBoxLayout, QLineEdit, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFileDialog,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QWidget,
+)
 
 from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.crops import crops
@@ -54,7 +62,10 @@ class NewBook(WritingDialog):
         self.file = QLineEdit()
         place.addWidget(self.file, 1)
         place.addWidget(action_button(self.tr("Browse …"), self._browse))
-        form.addRow(self.tr("&Kept in"), place)
+        kept_in = QLabel(self.tr("&Kept in"))
+        # A label before a row of widgets has no buddy of its own, and would show its &.
+        kept_in.setBuddy(self.file)
+        form.addRow(kept_in, place)
         layout.addLayout(form)
         self.message = sentence("", "soft")
         layout.addWidget(self.message)

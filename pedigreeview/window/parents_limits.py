@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from fractions import Fraction
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QWidget
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.recording.typed_dates import Order
@@ -57,6 +58,33 @@ class ShareField(TextField):
         self.say("" if plain else f"= {found:.4g}")
 
 
+class _Words(QLabel):
+    """The words of a box, on as many lines as they need; a click on them is one on the box."""
+
+    def __init__(self, words: str, box: QCheckBox) -> None:
+        super().__init__(words)
+        self._box = box
+        self.setWordWrap(True)
+        self.setBuddy(box)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        self._box.click()
+
+
+def wrapped(box: QCheckBox) -> QWidget:
+    """A box whose words run on to further lines where there is little room."""
+    holder = QWidget()
+    row = QHBoxLayout(holder)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(max(2, step() // 2))
+    words = box.text()
+    box.setText("")
+    box.setAccessibleName(words)
+    row.addWidget(box, 0, Qt.AlignmentFlag.AlignTop)
+    row.addWidget(_Words(words, box), 1)
+    return holder
+
+
 class LimitsPanel(QWidget):
     """The hard limits."""
 
@@ -85,7 +113,7 @@ class LimitsPanel(QWidget):
         self.fertile = self._box(self.tr("Not noted as sterile both ways"), on=True)
         self.new = self._box(self.tr("Never crossed before"))
         for box in (self.together, self.unprotected, self.fertile, self.new):
-            outer.addWidget(box)
+            outer.addWidget(wrapped(box))
 
     def _box(self, words: str, *, on: bool = False) -> QCheckBox:
         box = QCheckBox(words)
@@ -128,7 +156,7 @@ class CandidatesPanel(QWidget):
         for widget in (
             self._seed_words,
             self.seeds,
-            self.apart,
+            wrapped(self.apart),
             self._pollen_words,
             self.pollens,
         ):

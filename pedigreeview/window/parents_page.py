@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QLabel,
+    QScrollArea,
     QSplitter,
     QStackedWidget,
     QToolButton,
@@ -57,6 +58,13 @@ _RANK = "group:parents"
 _ONE = "pair:parents-one"
 _PAUSE = 250
 _TABS = ("pairs", "several", "growing")
+
+
+def _both_ways(inner: QWidget) -> QScrollArea:
+    """Scrolled also across, since with large type numbers side by side may not fit."""
+    area = scrolled(inner)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
+    return area
 
 
 class ParentsPage(BookPage):
@@ -109,7 +117,7 @@ class ParentsPage(BookPage):
         body = column(s)
         body.setContentsMargins(2 * s, 3 * s, 2 * s, 2 * s)
         inner.setLayout(body)
-        held.addWidget(scrolled(inner))
+        held.addWidget(_both_ways(inner))
         self.wishes = WishesPanel()
         self.candidates = CandidatesPanel(order)
         self.limits = LimitsPanel()
@@ -169,7 +177,7 @@ class ParentsPage(BookPage):
         self.growing = GrowingPanel(self._errands, self._desk)
         self.stack.addWidget(self._ranking())
         for panel in (self.several, self.growing):
-            self.stack.addWidget(scrolled(panel))
+            self.stack.addWidget(_both_ways(panel))
         self.tabs["pairs"].setChecked(True)
         return middle
 
@@ -201,7 +209,7 @@ class ParentsPage(BookPage):
         under.addWidget(self.detail)
         under.addStretch(1)
         self.split.addWidget(self.table)
-        self.split.addWidget(scrolled(below))
+        self.split.addWidget(_both_ways(below))
         self.split.setStretchFactor(0, 2)
         self.split.setStretchFactor(1, 3)
         self.split.setSizes([200, 320])

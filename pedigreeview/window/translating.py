@@ -55,8 +55,9 @@ class Language(QTranslator):
         disambiguation: str | None = None,
         n: int = -1,
     ) -> str:
-        """The text in this language; '' where it has none, which leaves the source."""
-        return self._texts.get(sourceText, "")
+        """The text in this language; None where it has none, which leaves the source."""
+        # An empty text would be a translation: Qt's own 'F%1' of keys would vanish.
+        return self._texts.get(sourceText)  # type: ignore[return-value]
 
 
 _spoken: list[Language] = []

@@ -51,6 +51,9 @@ class Form(QFrame):
         self._kept: set[str] = set()
         self._laid = False
         """Whether all fields are there, so that what they say can be put together."""
+        self._proposed: dict[str, str] = {}
+        """What stood in the fields before anything was typed."""
+        self._away = False
         s = step()
         self.body = column(s)
         self.body.setContentsMargins(2 * s, 2 * s, 2 * s, 2 * s)
@@ -165,11 +168,34 @@ class Form(QFrame):
 
     def book_changed(self) -> None:
         """The form was laid on the bench, or the book was changed while it lies there."""
-        self._laid = True
+        if not self._laid:
+            self._laid = True
+            self._proposed = self._typed()
         self._changed()
 
     def mark(self, code: str) -> None:
         """Another plant is looked at while the form lies open."""
+
+    def touched(self) -> bool:
+        """Whether something stands in the fields that was neither proposed nor recorded yet."""
+        return self._laid and (
+            not self.record_button.isEnabled() or self._typed() != self._proposed
+        )
+
+    def look_at(self, code: str) -> None:
+        """Another plant is looked at: what the form then proposes was not typed."""
+        touched = self.touched()
+        self.mark(code)
+        if not touched:
+            self._proposed = self._typed()
+
+    def put_away(self) -> None:
+        """The form leaves the bench; what it still waits for no longer concerns its fields."""
+        self._away = True
+        self.deleteLater()
+
+    def _typed(self) -> dict[str, str]:
+        return {name: field.text() for name, field in self._fields.items()}
 
     # What happens -------------------------------------------------------------------------------
 
@@ -210,14 +236,19 @@ class Form(QFrame):
         self.record_button.setEnabled(False)
         self.next_button.setEnabled(False)
         kept = {name: self._fields[name].text() for name in self._kept}
+        said = self.tr("Recorded: {}").format(words)
 
         def done(given: Any) -> None:
-            self._ready()
             self.preferences.set_last_used(self.NAME, kept)
+            if self._away:
+                self.desk.said.emit(said)
+                return
+            self._ready()
             self.desk.said.emit(self.done(given))
             self.recorded.emit(given)
             if again:
                 self.clear_for_next()
+                self._proposed = self._typed()
                 self._changed()
                 self.first_field().setFocus()
             else:
@@ -230,6 +261,10 @@ class Form(QFrame):
         self.next_button.setEnabled(True)
 
     def _refused(self, fault: Fault) -> None:
+        if self._away:
+            if not getattr(fault, "ways", ()):
+                self.desk.refused.emit(fault)
+            return
         self._ready()
         text = f"{fault.what} {fault.todo}".strip()
         field = self._fields.get(fault.where.column)
