@@ -11,6 +11,7 @@ from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPainterPath
 from pedigreeview.drawing.blocks import Block
 from pedigreeview.drawing.patterns import hatch, share
 from pedigreeview.drawing.signs import chevron, colour, pen, sign
+from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, sizes
 
 __all__ = [
@@ -78,7 +79,7 @@ def _elided(families: tuple[str, ...], size: float, strong: bool, text: str, wid
 
 def elided(theme: Theme, size: float, text: str, width: float, *, strong: bool = False) -> str:
     """The text, shortened with an ellipsis to the width."""
-    return _elided(theme.fonts, size, strong, text, width)
+    return _elided(theme.fonts, size, strong, tell(text), width)
 
 
 def pin_letter(at: int) -> str:

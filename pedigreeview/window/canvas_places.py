@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 from pedigreeview.drawing.placing import Placed, PlacedBlock
 from pedigreeview.drawing.tags import tab_rects
 from pedigreeview.drawing.theme import sizes
+from pedigreeview.window.saying import say
 
 __all__ = ["CanvasPlaces"]
 
@@ -337,4 +338,4 @@ class CanvasPlaces(QAbstractScrollArea):
     def words_of(self, key: str) -> str:
         """What a screen reader says of a block."""
         found = self._find(key)
-        return found.block.words if found is not None else ""
+        return say(found.block.words) if found is not None else ""

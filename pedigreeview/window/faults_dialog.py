@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from pedigreeview.book.faults import Fault, FileFaults
 from pedigreeview.window.errands import OwnFault
 from pedigreeview.window.labels import Flow, action_button, column, heading, sentence
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 
 __all__ = ["FaultsDialog", "way_words"]
@@ -77,7 +78,7 @@ class FaultsDialog(QDialog):
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setSpacing(max(1, s // 4))
         for line in self._shown(fault):
-            QListWidgetItem(line, self.list)
+            QListWidgetItem(say(line), self.list)
         layout.addWidget(self.list, 1)
         self.ways: dict[str, QPushButton] = {}
         offered = Flow(s)

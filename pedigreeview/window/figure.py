@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QWidget
 
 from pedigreeview.window.answers import Withheld
 from pedigreeview.window.labels import LinkLabel, column, sentence, why_button
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 from pedigreeview.window.why_panel import WhyPanel
 from pedigreeview.window.words import CHECKS, links, page_link
@@ -110,7 +111,7 @@ class WithheldNotice(QWidget):
         part = column(max(2, step() // 2))
         self.setLayout(part)
         see = self.tr("see {}").format(page_link(CHECKS, self.tr("Checks")))
-        self.words = LinkLabel(f"{escape(withheld.words.rstrip('.'))}; {see}.", "warn")
+        self.words = LinkLabel(f"{escape(say(withheld.words).rstrip('.'))}; {see}.", "warn")
         self.words.page_wanted.connect(lambda page: self.checks_wanted.emit())
         part.addWidget(self.words)
         if withheld.cause:

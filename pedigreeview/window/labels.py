@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 from pedigreeview.window.words import code_of_link, page_of_link
 
@@ -27,6 +28,7 @@ __all__ = [
     "ElidedButton",
     "Flow",
     "LinkLabel",
+    "Said",
     "SearchField",
     "action_button",
     "clear",
@@ -42,8 +44,18 @@ __all__ = [
 ]
 
 
+class Said(QLabel):
+    """A label whose text may come from a layer that speaks English alone."""
+
+    def __init__(self, text: str = "") -> None:
+        super().__init__(say(text))
+
+    def setText(self, text: str) -> None:
+        super().setText(say(text))
+
+
 def _label(text: str, role: str) -> QLabel:
-    label = QLabel(text)
+    label = Said(text)
     label.setProperty("role", role)
     label.setTextFormat(Qt.TextFormat.PlainText)
     label.setWordWrap(True)
@@ -137,6 +149,7 @@ class ElidedButton(QPushButton):
 
     def set_full_text(self, text: str) -> None:
         """The text to show as far as it fits."""
+        text = say(text)
         self._full = text
         self.setToolTip(text.strip())
         self.setAccessibleName(text.strip())

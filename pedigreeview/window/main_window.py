@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QFrame,
     QHBoxLayout,
-    QLabel,
     QMainWindow,
     QSizePolicy,
     QStackedWidget,
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from pedigreeview.book.faults import Fault
+from pedigreeview.drawing.telling import tell_with
 from pedigreeview.window.asides import Asides
 from pedigreeview.window.bench import Bench
 from pedigreeview.window.book_page import BookPage
@@ -33,7 +33,7 @@ from pedigreeview.window.find_field import FindField
 from pedigreeview.window.forms.form import Form
 from pedigreeview.window.history import History, Visit
 from pedigreeview.window.keeping import KeepStrip
-from pedigreeview.window.labels import ElidedButton, column, heading, plain_button, sentence
+from pedigreeview.window.labels import ElidedButton, Said, column, heading, plain_button, sentence
 from pedigreeview.window.map_page import MapPage
 from pedigreeview.window.menus import Menus
 from pedigreeview.window.opening import Opened, Stated
@@ -42,6 +42,7 @@ from pedigreeview.window.pedigree_page import PedigreePage
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.rail import Rail
 from pedigreeview.window.reciprocals_page import ReciprocalsPage
+from pedigreeview.window.saying import say
 from pedigreeview.window.strips import CautionStrip, WorkStrip, cautions_of
 from pedigreeview.window.style import current_name, dress, step, system_name
 from pedigreeview.window.translating import speak
@@ -63,7 +64,7 @@ class MainWindow(QMainWindow):
         self.preferences = preferences or Preferences()
         app = QApplication.instance()
         assert isinstance(app, QApplication)
-        speak(app, self.preferences.language)
+        tell_with(say if speak(app, self.preferences.language) != "en" else None)
         self._dress()
         self.errands = Errands(self)
         self.desk = Desk(self.errands)
@@ -78,6 +79,7 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(self.tr("Crossing Book"))
         self.setAcceptDrops(True)
         self._build()
+        self.map.redraw(self.preferences.text_size / 100)
         self.menus = Menus(self)
         self._connect()
         self.exploring = Exploring(self)
@@ -182,7 +184,7 @@ class MainWindow(QMainWindow):
         self.base_line.setCursor(Qt.CursorShape.PointingHandCursor)
         self.base_line.clicked.connect(self.asides.show_base)
         row.addWidget(self.base_line, 3)
-        self.said = QLabel()
+        self.said = Said()
         self.said.setProperty("role", "soft")
         row.addWidget(self.said)
         self.foot = foot

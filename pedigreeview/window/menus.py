@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QMenu
 
 from pedigreeview.window.book_acts import BookActs
 from pedigreeview.window.pages import page_words
+from pedigreeview.window.saying import say
 from pedigreeview.window.translating import languages
 from pedigreeview.window.welcome import demo_entries
 
@@ -194,7 +195,7 @@ class Menus:
         ):
             action = self.actions[name]
             action.setEnabled(bool(words))
-            action.setText(text.format(words.replace("&", "&&")) if words else alone)
+            action.setText(text.format(say(words).replace("&", "&&")) if words else alone)
 
     def _fill_recent(self) -> None:
         self.recent.clear()

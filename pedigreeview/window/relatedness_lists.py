@@ -20,6 +20,7 @@ from pedigreeview.window.labels import (
     sentence,
 )
 from pedigreeview.window.relatedness_pair import PairExplained
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count, link, named
 
@@ -104,9 +105,9 @@ class RelatednessLists(QFrame):
     def show_duplicates(self, found: Sequence[NearDuplicates], plants: int) -> None:
         """Name the groups of near-duplicates of the plants on show."""
         clear(self.duplicates)
-        self.duplicates.addWidget(heading(self.tr("Nearly the same"), 2))
         if not plants:
             return
+        self.duplicates.addWidget(heading(self.tr("Nearly the same"), 2))
         if not found:
             none = self.tr("No two of these plants have a relationship of 0.95 or more.")
             self.duplicates.addWidget(sentence(none, "soft"))
@@ -132,7 +133,7 @@ class RelatednessLists(QFrame):
         if more > 0:
             listed += escape(self.tr(" and {} more").format(more))
         number = count(len(group.plants), self.tr("plant"), self.tr("plants"))
-        return f"{listed}<br>{escape(number)}: {escape(group.why)}"
+        return f"{listed}<br>{escape(number)}: {escape(say(group.why))}"
 
     def show_kin(
         self,

@@ -20,6 +20,7 @@ from pedigreeview.window.labels import action_button, column, heading, scrolled,
 from pedigreeview.window.papers.pages_preview import PagesPreview
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.report_form import ReportForm
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 
 if TYPE_CHECKING:
@@ -45,10 +46,6 @@ def plant_at_hand(window: MainWindow) -> str:
     return page.selected or page.focus or first_focus(window.opened.net) or ""
 
 
-def _translated(text: str) -> str:
-    return QCoreApplication.translate("Reports", text)
-
-
 class ReportDialog(QDialog):
     """The dialog; `saved` with the path, `printed` with a sentence for the foot of the window."""
 
@@ -69,7 +66,7 @@ class ReportDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(self.tr("Report"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        translate_with(_translated)
+        translate_with(say)
         self._net, self._code, self._errands, self._folder = net, code, errands, folder
         self.report: Report | None = None
         """The whole report with all its parts; None while it is made."""

@@ -16,9 +16,20 @@ from PySide6.QtWidgets import QApplication
 from pedigreeview.book.recording.typed_dates import ENGLISH, DateWords
 from pedigreeview.places import resource
 
-__all__ = ["Language", "date_words", "languages", "read_texts", "speak"]
+__all__ = [
+    "ENGINE",
+    "WINDOW",
+    "Language",
+    "date_words",
+    "languages",
+    "read_texts",
+    "speak",
+    "spoken",
+]
 
 ENGLISH_CODE = "en"
+WINDOW, ENGINE = "Window", "Engine"
+"""Contexts of a `.ts` file: texts of the window, and templates of sentences made below it."""
 
 
 def languages() -> list[str]:
@@ -27,13 +38,16 @@ def languages() -> list[str]:
     return [ENGLISH_CODE, *sorted(path.stem for path in folder.glob("*.ts"))]
 
 
-def read_texts(path: Path) -> dict[str, str]:
-    """The finished translations of a `.ts` file: source text to translation."""
+def read_texts(path: Path, context: str = WINDOW) -> dict[str, str]:
+    """The finished translations of one context of a `.ts` file: source text to translation."""
     found: dict[str, str] = {}
-    for message in ElementTree.parse(path).getroot().iter("message"):
-        source, told = message.findtext("source"), message.find("translation")
-        if source and told is not None and told.text and told.get("type") != "unfinished":
-            found[source] = told.text
+    for held in ElementTree.parse(path).getroot().iter("context"):
+        if held.findtext("name") != context:
+            continue
+        for message in held.iter("message"):
+            source, told = message.findtext("source"), message.find("translation")
+            if source and told is not None and told.text and told.get("type") != "unfinished":
+                found[source] = told.text
     return found
 
 
@@ -84,6 +98,11 @@ def speak(app: QApplication, code: str) -> str:
     if QLocale(code).textDirection() == Qt.LayoutDirection.RightToLeft:
         app.setLayoutDirection(Qt.LayoutDirection.RightToLeft)
     return code
+
+
+def spoken() -> str:
+    """The code of the language that the window speaks."""
+    return _spoken[0].code if _spoken else ENGLISH_CODE
 
 
 def date_words() -> DateWords:

@@ -5,7 +5,8 @@
     .venv/bin/python tests/translations/make_translations.py --fill de FILE.json
 
 The texts are read from the syntax tree: `self.tr("...")`, `window.tr("...")`, `_tr("...")` and
-`QCoreApplication.translate("Context", "...")` in `pedigreeview/window`.
+`QCoreApplication.translate("Context", "...")` in `pedigreeview/window`; and, in a context of their
+own, the sentences of the layers below, with `{}` for what an f-string fills in.
 """
 
 from __future__ import annotations
@@ -13,14 +14,29 @@ from __future__ import annotations
 import argparse
 import ast
 import json
+import re
 import sys
 from collections.abc import Iterator
 from pathlib import Path
 from xml.sax.saxutils import escape
 
 ROOT = Path(__file__).resolve().parents[2]
-CODE = ROOT / "pedigreeview" / "window"
+PACKAGE = ROOT / "pedigreeview"
+CODE = PACKAGE / "window"
+LAYERS = ("book", "network", "planning", "drawing", "reports")
 FILES = ROOT / "resources" / "translations"
+
+_SEVERAL_WORDS = re.compile(r"[A-Za-z]{2,} +[A-Za-z]{2,}|[A-Za-z]{2,} \{\}|\{\} [a-z]{2,}")
+_OF_THE_STORE = re.compile(r"\(\?|\^|<|(PRAGMA|SELECT|CREATE|INSERT|UPDATE|DELETE|DROP|BEGIN)\b")
+_SHOW_NOTHING = {
+    "ValueError", "TypeError", "KeyError", "AssertionError", "RuntimeError", "compile", "execute",
+    "executemany", "get", "pop", "getattr", "open", "encode", "decode", "replace", "split",
+    "startswith", "endswith", "strip", "join", "search", "match", "fullmatch", "sub", "findall",
+}  # fmt: skip
+_NO_SENTENCES = {
+    "rescue.py", "schema.py", "version_1.py", "migrations.py", "connections.py", "writing_rows.py",
+    "reading_rows.py", "undo.py", "backups.py", "strangers.py",
+}  # fmt: skip
 
 sys.path.insert(0, str(ROOT))
 
@@ -53,48 +69,114 @@ def texts() -> dict[str, list[str]]:
     return found
 
 
-def write(code: str, told: dict[str, str]) -> None:
+def _template(node: ast.AST) -> str | None:
+    """A text with {} for what is filled in; None for what is no text."""
+    if isinstance(node, ast.Constant) and isinstance(node.value, str):
+        return node.value
+    if isinstance(node, ast.JoinedStr):
+        return "".join(
+            str(part.value) if isinstance(part, ast.Constant) else "{}" for part in node.values
+        )
+    return None
+
+
+def _sentence_like(text: str) -> bool:
+    return bool(_SEVERAL_WORDS.search(text)) and not _OF_THE_STORE.match(text)
+
+
+def _not_for_people(tree: ast.Module) -> set[int]:
+    """Docstrings, parts of f-strings, and what is handed to functions that show nothing."""
+    found: set[int] = set()
+    for node in ast.walk(tree):
+        body = getattr(node, "body", None)
+        for item in body if isinstance(body, list) else ():
+            if isinstance(item, ast.Expr) and isinstance(item.value, ast.Constant):
+                found.add(id(item.value))
+        if isinstance(node, ast.JoinedStr):
+            found |= {id(part) for part in ast.walk(node) if part is not node}
+        if isinstance(node, ast.Call):
+            called = node.func
+            name = called.attr if isinstance(called, ast.Attribute) else getattr(called, "id", "")
+            if name in _SHOW_NOTHING:
+                found |= {id(part) for item in node.args for part in ast.walk(item)}
+    return found
+
+
+def engine_texts() -> dict[str, list[str]]:
+    """Templates of sentences of the layers below the window, with the places where they stand."""
+    found: dict[str, list[str]] = {}
+    for layer in LAYERS:
+        for path in sorted((PACKAGE / layer).rglob("*.py")):
+            if path.name in _NO_SENTENCES:
+                continue
+            tree = ast.parse(path.read_text(encoding="utf-8"))
+            left_out = _not_for_people(tree)
+            place = path.relative_to(ROOT).as_posix()
+            asked = {
+                id(node.args[0])
+                for node in ast.walk(tree)
+                if isinstance(node, ast.Call)
+                and getattr(node.func, "id", "") in ("tr", "tell")
+                and node.args
+            }
+            for node in ast.walk(tree):
+                text = None if id(node) in left_out else _template(node)
+                if text and (id(node) in asked or _sentence_like(text)):
+                    places = found.setdefault(text, [])
+                    if place not in places:
+                        places.append(place)
+    return found
+
+
+def write(code: str, told: dict[str, str], engine: dict[str, str]) -> None:
     """Write a `.ts` file; a text without a translation is marked unfinished."""
     lines = [
         '<?xml version="1.0" encoding="utf-8"?>',
         "<!DOCTYPE TS>",
         f'<TS version="2.1" language="{code}" sourcelanguage="en">',
-        "<context>",
-        "    <name>Window</name>",
     ]
-    for text, places in sorted(texts().items()):
-        lines.append("    <message>")
-        lines += [f'        <location filename="../../{place}"/>' for place in places]
-        lines.append(f"        <source>{escape(text)}</source>")
-        held = told.get(text, "")
-        mark = "" if held else ' type="unfinished"'
-        lines.append(f"        <translation{mark}>{escape(held)}</translation>")
-        lines.append("    </message>")
-    lines += ["</context>", "</TS>", ""]
+    for context, wanted, held in (("Window", texts(), told), ("Engine", engine_texts(), engine)):
+        lines += ["<context>", f"    <name>{context}</name>"]
+        for text, places in sorted(wanted.items()):
+            lines.append("    <message>")
+            lines += [f'        <location filename="../../{place}"/>' for place in places]
+            lines.append(f"        <source>{escape(text)}</source>")
+            new = held.get(text, "")
+            mark = "" if new else ' type="unfinished"'
+            lines.append(f"        <translation{mark}>{escape(new)}</translation>")
+            lines.append("    </message>")
+        lines.append("</context>")
+    lines += ["</TS>", ""]
     (FILES / f"{code}.ts").write_text("\n".join(lines), encoding="utf-8")
 
 
 def main() -> None:
-    from pedigreeview.window.translating import read_texts
+    from pedigreeview.window.translating import ENGINE, read_texts
 
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--missing", metavar="LANGUAGE")
     parser.add_argument("--fill", nargs=2, metavar=("LANGUAGE", "FILE"))
+    parser.add_argument("--engine", action="store_true", help="the sentences below the window")
     asked = parser.parse_args()
+
+    def held(code: str) -> tuple[dict[str, str], dict[str, str]]:
+        path = FILES / f"{code}.ts"
+        return (read_texts(path), read_texts(path, ENGINE)) if path.exists() else ({}, {})
+
     if asked.missing:
-        path = FILES / f"{asked.missing}.ts"
-        held = read_texts(path) if path.exists() else {}
-        left = {text: "" for text in sorted(texts()) if text not in held}
+        have = held(asked.missing)[asked.engine]
+        wanted = engine_texts() if asked.engine else texts()
+        left = {text: "" for text in sorted(wanted) if text not in have}
         print(json.dumps(left, ensure_ascii=False, indent=1))
         return
     if asked.fill:
         code, file = asked.fill
-        path = FILES / f"{code}.ts"
-        held = read_texts(path) if path.exists() else {}
-        write(code, {**held, **json.loads(Path(file).read_text(encoding="utf-8"))})
+        have = held(code)
+        have[asked.engine].update(json.loads(Path(file).read_text(encoding="utf-8")))
+        write(code, *have)
         return
     for path in sorted(FILES.glob("*.ts")):
-        write(path.stem, read_texts(path))
+        write(path.stem, *held(path.stem))
 
 
 if __name__ == "__main__":

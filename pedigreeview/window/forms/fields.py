@@ -14,7 +14,6 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QLabel,
     QLineEdit,
     QListView,
     QPlainTextEdit,
@@ -25,7 +24,7 @@ from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.recording.typed_dates import Order, When, shown, typed_date
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.find import CodeList
-from pedigreeview.window.labels import column
+from pedigreeview.window.labels import Said, column
 from pedigreeview.window.style import step
 from pedigreeview.window.translating import date_words
 
@@ -52,7 +51,7 @@ class Field(QWidget):
         self.column = name
         layout = column(max(1, step() // 4))
         self.setLayout(layout)
-        self._said = QLabel()
+        self._said = Said()
         self._said.setWordWrap(True)
         self._said.setProperty("role", "soft")
         self._said.hide()

@@ -29,6 +29,7 @@ from PySide6.QtWidgets import (
     QTableView,
 )
 
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import current, mixed, step
 
 __all__ = ["Cell", "ResultTable"]
@@ -97,10 +98,8 @@ class _Rows(QAbstractTableModel):
         if not index.isValid():
             return None
         cell = self.rows[index.row()][1][index.column()]
-        if role == Qt.ItemDataRole.DisplayRole:
-            return cell.text
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return cell.text
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            return say(cell.text)
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return f"{self.heads[index.column()]}: {cell.text}"
         if role == Qt.ItemDataRole.TextAlignmentRole:
