@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from pedigreeview.planning.targets import Target
     from pedigreeview.planning.two_steps import TwoSteps
 
-__all__ = ["GrowingAnswer", "GrowingQuestion", "TypedGenes", "grow", "known_copies"]
+__all__ = ["GrowingAnswer", "GrowingQuestion", "TypedGenes", "grow"]
 
 Tick = Callable[[int, int], None]
 Side = Literal["seed", "pollen"]
@@ -33,7 +33,6 @@ Rule = Literal["dominant", "recessive"]
 
 _MOST_TOGETHER = 6
 _FIRST = 4
-_SURE = 0.995
 
 
 def _tr(text: str) -> str:
@@ -152,32 +151,6 @@ class GrowingAnswer:
     notes: tuple[str, ...]
 
 
-def known_copies(net: PedigreeNetwork) -> Callable[[str, str, str], int | None]:
-    """Copies of an allele that a plant carries: as recorded, else where inference is as good as
-    sure."""
-    from pedigreeview.planning.inference import GenotypeChances, genotype_chances
-    from pedigreeview.planning.observations import copies_of
-
-    held: dict[str, GenotypeChances | None] = {}
-
-    def copies(plant: str, locus: str, allele: str) -> int | None:
-        recorded = copies_of(net.book, plant, locus, allele)
-        if recorded is not None:
-            return recorded
-        if locus not in held:
-            try:
-                held[locus] = genotype_chances(net, locus)
-            except Fault:
-                held[locus] = None
-        answer = held[locus]
-        if answer is None or plant not in answer.chances:
-            return None
-        genotype, chance = max(answer.of(plant).items(), key=lambda item: item[1])
-        return genotype.split("/").count(allele) if chance >= _SURE else None
-
-    return copies
-
-
 def grow(net: PedigreeNetwork | None, question: GrowingQuestion, tick: Tick) -> GrowingAnswer:
     """All plans for a question.
 
@@ -203,6 +176,7 @@ def grow(net: PedigreeNetwork | None, question: GrowingQuestion, tick: Tick) -> 
 
 def _of_book(net: PedigreeNetwork, question: GrowingQuestion, tick: Tick) -> GrowingAnswer:
     from pedigreeview.planning.growing_report import growing_report
+    from pedigreeview.planning.known_copies import known_copies
 
     report = growing_report(
         net,

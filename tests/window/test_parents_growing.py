@@ -14,12 +14,12 @@ from pedigreeview.book.faults import Fault
 from pedigreeview.exchange import read_book
 from pedigreeview.network import PedigreeNetwork
 from pedigreeview.places import demo
+from pedigreeview.planning.known_copies import known_copies
 from pedigreeview.window.curve import CurveFigure
 from pedigreeview.window.growing_question import (
     GrowingQuestion,
     TypedGenes,
     grow,
-    known_copies,
 )
 from tests.window.conftest import PEAS
 

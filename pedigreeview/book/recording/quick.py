@@ -434,7 +434,9 @@ def _seed_of(book: Book, code: str) -> tuple[str, str]:
 
 def _raise(parts: _Parts, book: Book, today: datetime.date, _: str) -> QuickEntry:
     of = parts.codes[0]
-    if of not in book.plants:
+    plant = book.plants.get(of)
+    if plant is None or not book.is_pool(plant):
+        # Seed of one plant is that of a cross which it bore, such as its selfing.
         of = _known_cross(book, of)
     count = parts.counts.get("plants", parts.number)
     if not count:

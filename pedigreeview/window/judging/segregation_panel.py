@@ -49,15 +49,17 @@ class _Found:
 
 
 def _ask(net: PedigreeNetwork, plants: Sequence[str], traits: Sequence[str], typed: str) -> _Found:
+    from pedigreeview.planning.known_copies import known_copies
     from pedigreeview.planning.plants_wanted import plants_to_judge
     from pedigreeview.planning.ratios import named_ratios
     from pedigreeview.planning.segregation import which_fit
     from pedigreeview.planning.segregation_report import segregation_of
 
-    report = segregation_of(net, plants, tuple(traits))
+    copies = known_copies(net)
+    report = segregation_of(net, plants, tuple(traits), copies=copies)
     if typed:
         ratio = read_ratio(typed, len(report.classes))
-        report = segregation_of(net, plants, tuple(traits), ratio=ratio)
+        report = segregation_of(net, plants, tuple(traits), ratio=ratio, copies=copies)
     classes = len(report.classes)
     ploidy = max((net.ploidy(p) for p in plants if p not in net.withheld), default=2)
     fit = report.fit

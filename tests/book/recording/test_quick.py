@@ -78,6 +78,14 @@ def test_the_word_before_its_number_and_behind_it() -> None:
     assert (row.flowers, row.set, row.dropped) == (9, 3, 1)
 
 
+def test_plants_raised_from_a_plant_come_from_the_cross_that_it_bore() -> None:
+    edit = Edit(_book(), "")
+    read_line("self 23-07", edit.book, TODAY).record(edit)
+    read_line("raise 23-07 3", edit.book, TODAY).record(edit)
+    (selfing,) = [one for one in edit.book.crosses.values() if one.pollen_parent == "23-07"]
+    assert [p.cross for p in edit.book.plants.values()].count(selfing.cross) == 3
+
+
 def test_sowing_by_the_cross_takes_from_its_packet() -> None:
     book = _done("sow 24-03 10 seeds 3.4.")
     assert book.packets["K1"].left == 14
