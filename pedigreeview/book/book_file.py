@@ -33,6 +33,7 @@ from pedigreeview.book.file_faults import (
 from pedigreeview.book.making_files import Files, copy_file, make_file, read_content
 from pedigreeview.book.migrations import expected
 from pedigreeview.book.opening_files import Found, open_file
+from pedigreeview.book.pins import carry_pins, without_pins
 from pedigreeview.book.reading_rows import Tick, no_tick, read_book
 from pedigreeview.book.records import TABLES
 from pedigreeview.book.row_images import RowChange
@@ -238,12 +239,17 @@ class BookFile:
                         return None
                     number, shown, text = step
                     changes = undo.from_json(text)
+                    ours = without_pins(changes)
                     draft = Draft(self.book)
-                    made = draft.apply(changes if redo else [item.back() for item in changes])
+                    made = draft.apply(ours if redo else [item.back() for item in ours])
+                    pins = carry_pins(draft, made)
+                    made += pins
                     revision = self._revision + 1
                     with self._sound():
                         write_changes(self._connection, made)
                         undo.mark(self._connection, number, revision, undone=not redo)
+                        if pins or len(ours) < len(changes):
+                            undo.forget_event(self._connection, revision)
                         self._count(revision)
                     done(draft.book, revision)
             except ValueError as error:

@@ -15,6 +15,8 @@ from pedigreeview.book.file_faults import BookDamaged, BookTooNew
 from pedigreeview.book.making_files import copy_pages
 from pedigreeview.book.migrations import OLDEST, expected, migrate
 from pedigreeview.book.reading_rows import Tick, read_book
+from pedigreeview.book.records import TABLES
+from pedigreeview.book.references import names, references
 from pedigreeview.book.schema import VERSION, quoted
 from pedigreeview.book.strangers import refuse_strangers, version_of
 
@@ -62,6 +64,25 @@ def check_tables(connection: sqlite3.Connection, path: Path, *, every_page: bool
             raise BookDamaged(path, str(said[0]).splitlines()[0])
 
 
+def _check_names(connection: sqlite3.Connection, path: Path) -> None:
+    """Look whether every row that names another finds it, for nothing can be worked out else."""
+    broken = connection.execute("PRAGMA foreign_key_check").fetchone()
+    if broken is not None:
+        raise BookDamaged(path, f"a row of {broken[0]} names what is not there")
+
+
+def _check_names_read(book: Book, path: Path) -> None:
+    """The same of what was read of a newer version, whose tables may have other names."""
+    for table in TABLES:
+        for reference in references(table):
+            if reference.said or not reference.holds:
+                continue
+            for record in book.table(table):
+                for code in names(reference, record):
+                    if not any(code in getattr(book, other) for other in reference.tables):
+                        raise BookDamaged(path, f"a row of {table} names what is not there")
+
+
 def open_file(
     path: Path, *, read_only: bool, backup_folder: Path | None, backup: bool, tick: Tick
 ) -> Found:
@@ -102,8 +123,16 @@ def open_file(
                     "PRAGMA schema_version",
                 )
             )
+            if newer:
+                _check_names_read(book, path)
+            else:
+                _check_names(connection, path)
             connection.execute("COMMIT")
         held = os.stat(path)
+    except sqlite3.Error as error:
+        # Whatever else the store says of a file is for want of something that the file should have.
+        close(connection)
+        raise BookDamaged(path, str(error)) from error
     except BaseException:
         close(connection)
         raise

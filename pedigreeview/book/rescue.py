@@ -141,7 +141,7 @@ def _mend_head(copy: Path, path: Path) -> bool:
         head = stream.read(100)
         if b"CREATE TABLE" not in head + stream.read(8_000_000):
             raise NotABook(path)
-        if head[:16] == MAGIC:
+        if head[:16] == MAGIC and set(head[18:20]) <= {1, 2}:
             told = int.from_bytes(head[28:32], "big") * _PAGE
             if size < told <= _PADDED * size:
                 stream.truncate(told)
@@ -410,6 +410,14 @@ def _mend(book: Book, found: Rescued) -> None:
             f"{count} {ONE[table] if count == 1 else table} named by others could not be read; "
             "only the code was kept."
         )
+    for plant in book.plants.values():
+        came = plant.cross if plant.raised == "cross" else plant.source
+        if plant.raised not in ("", "founder") and not came:
+            found.lost.append(
+                f"That {plant.plant!r} was raised as {plant.raised.replace('_', ' ')!r} was "
+                "cleared, for what it came from was lost."
+            )
+            plant.raised = ""
     seen: set[tuple[str, str]] = set()
     kept = []
     for candidate in book.pollen_candidates:

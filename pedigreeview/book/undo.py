@@ -33,6 +33,7 @@ __all__ = [
     "add_step",
     "clear_away",
     "following",
+    "forget_event",
     "from_json",
     "mark",
     "next_step",
@@ -206,6 +207,11 @@ def mark(connection: sqlite3.Connection, step: int, revision: int, *, undone: bo
     )
     # Followers that are further behind than this read the book anew.
     connection.execute('DELETE FROM "events" WHERE "revision" <= ?', (revision - LIMIT,))
+
+
+def forget_event(connection: sqlite3.Connection, revision: int) -> None:
+    """Let followers read the book anew: what was done then is not what its step says."""
+    connection.execute('DELETE FROM "events" WHERE "revision" = ?', (revision,))
 
 
 def following(

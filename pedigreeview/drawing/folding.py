@@ -11,33 +11,17 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from pedigreeview.drawing.blocks import Block, Knot, Link, Role, Row, Sign, View
+from pedigreeview.drawing.births import births_of, cross_knot, pollen_of
+from pedigreeview.drawing.blocks import Block, Link, Role, Row, View
 from pedigreeview.drawing.folds import Family, Fold, fold_all
 from pedigreeview.drawing.founders import palette_numbers
 from pedigreeview.drawing.places import places_of
 from pedigreeview.drawing.ranking import Mating, rank
-from pedigreeview.drawing.wording import cross_words, plant_words, share_list, written_code
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
-    from pedigreeview.network.parentage import Parents
 
-__all__ = ["Picked", "block_count", "build"]
-
-_SIGNS: dict[str, Sign] = {
-    "cutting_of": "clone",
-    "seed_of": "seed",
-    "sibbed_in": "sibbed",
-    "doubled_haploid_of": "doubled",
-    "doubled_of": "doubled",
-}
-_SIGN_WORDS = {
-    "cutting_of": "cutting",
-    "seed_of": "seed of",
-    "sibbed_in": "sib-mated",
-    "doubled_haploid_of": "doubled haploid",
-    "doubled_of": "doubled",
-}
+__all__ = ["Builder", "Picked", "build", "builder"]
 
 
 @dataclass(slots=True)
@@ -50,7 +34,9 @@ class Picked:
     wanted: tuple[str, ...]
 
 
-class _Builder:
+class Builder:
+    """Puts a view together; counting its blocks takes a fraction of the time."""
+
     def __init__(
         self,
         net: PedigreeNetwork,
@@ -66,9 +52,12 @@ class _Builder:
         self.unfolded = unfolded
         self.special = {code for code in (focus, *pins, *also) if code}
         self.expanded = picked.expanded
+        self.births = births_of(net)
         self.candidates = net.book.candidates() if picked.crosses else {}
         self.plants = self._with_mates(picked)
         self.matings: dict[str, Mating] = {}
+        self._spots: list[tuple[int, int]] | None = None
+        self._knots: tuple[list[Block], dict[str, str]] | None = None
         self.born_of: dict[str, str] = {}
         self._tie(picked)
         self.parent_in: dict[str, list[str]] = defaultdict(list)
@@ -89,7 +78,7 @@ class _Builder:
     def _with_mates(self, picked: Picked) -> list[str]:
         held = set(picked.plants)
         for code in picked.expanded:
-            held.update(self.net.parent_codes(code))
+            held.update(self.births.birth(self.net, code).parents)
         for cross in picked.crosses:
             record = self.net.book.crosses[cross]
             sides = [record.seed_parent, record.pollen_parent]
@@ -101,42 +90,29 @@ class _Builder:
 
     def _tie(self, picked: Picked) -> None:
         held = set(self.plants)
+        births, net = self.births, self.net
         meant: dict[str, tuple[tuple[str, float], ...]] = {}
+        if net.book.parent_findings:
+            for code in self.plants:
+                origin = births.birth(net, code).origin
+                if origin.cross and not origin.finding:
+                    meant.setdefault(origin.cross, pollen_of(origin))
         for code in self.plants:
-            origin = self.net.parents(code)
-            if origin.cross and not origin.finding:
-                meant.setdefault(origin.cross, _pollen(origin))
-        for code in self.plants:
-            origin = self.net.parents(code)
-            known = self.net.parent_codes(code)
+            birth = births.birth(net, code)
+            known = birth.parents
             if not known or not (code in self.expanded or held.issuperset(known)):
                 continue
-            if origin.source:
-                key = f"{origin.raised}:{origin.source}"
-                knot = Knot(
-                    key,
-                    "",
-                    _SIGNS.get(origin.raised, "clone"),
-                    _SIGN_WORDS.get(origin.raised, origin.raised),
-                    origin.source,
-                    (),
-                )
-            else:
-                pollen = _pollen(origin)
-                key = f"cross:{origin.cross}"
-                other = origin.finding and pollen != meant.get(origin.cross)
-                if other:
-                    key += "|" + ";".join(f"{parent}:{odds:g}" for parent, odds in pollen)
-                knot = self._knot(key, origin.cross, origin.seed_parent, pollen)
-                if other:
-                    knot = _found(knot)
-            self.matings.setdefault(key, Mating(knot)).progeny.append(code)
+            key, knot = births.knot(net, code, meant.get(birth.origin.cross))
+            mating = self.matings.get(key)
+            if mating is None:
+                mating = self.matings[key] = Mating(knot)
+            mating.progeny.append(code)
             self.born_of[code] = key
         for cross in picked.crosses:
             key = f"cross:{cross}"
-            if key in self.matings or self.net.progeny_of_cross(cross):
+            if key in self.matings or net.progeny_of_cross(cross):
                 continue
-            record = self.net.book.crosses[cross]
+            record = net.book.crosses[cross]
             rows = self.candidates.get(cross, [])
             pollen = tuple(
                 (record.seed_parent if row.candidate == "self" else row.candidate, row.odds)
@@ -145,31 +121,20 @@ class _Builder:
             rest = 1.0 - sum(odds for _, odds in pollen)
             if rows and rest > 1e-9:
                 pollen += (("", rest),)
-            knot = self._knot(key, cross, record.seed_parent, pollen)
+            knot = cross_knot(net, key, cross, record.seed_parent, pollen)
             if knot.seed or any(code for code, _ in pollen):
                 self.matings[key] = Mating(knot)
-
-    def _knot(self, key: str, cross: str, seed: str, pollen: tuple[tuple[str, float], ...]) -> Knot:
-        record = self.net.book.crosses.get(cross)
-        pollen = pollen or (("", 1.0),)
-        sign: Sign = "cross"
-        if seed and all(code == seed for code, _ in pollen):
-            sign = "selfing"
-        elif all(not code for code, _ in pollen) and (record is None or record.intended == "open"):
-            sign = "open"
-        state = record.state if record is not None else ""
-        label = written_code(cross, seed, pollen)
-        return Knot(
-            key, cross, sign, label, seed, pollen, state, cross_words(cross, sign, seed, pollen)
-        )
 
     # Blocks ------------------------------------------------------------------------------------
 
     def _rows(self) -> list[tuple[int, int]]:
         """The rows from above; each fold is told its own."""
+        if self._spots is not None:
+            return self._spots
         spots = sorted({self.spot[fold.place] for fold in self.folds.values()})
         row_at = {spot: at for at, spot in enumerate(spots)}
         self.row_of = {fold.key: row_at[self.spot[fold.place]] for fold in self.folds.values()}
+        self._spots = spots
         return spots
 
     def block_count(self) -> int:
@@ -210,11 +175,8 @@ class _Builder:
         )
 
     def _plant_block(self, fold: Fold) -> Block:
-        book = self.net.book
         code = fold.codes[-1] if fold.sort == "chain" else fold.codes[0]
-        plant = book.plants[code]
-        withheld = self.net.withheld.get(code, "")
-        shares, unknown = ((), 0.0) if withheld else share_list(self.net, code)
+        facts = self.births.facts(self.net, code)
         common = Block(
             key=fold.key,
             sort="tag",
@@ -222,17 +184,17 @@ class _Builder:
             codes=tuple(fold.codes),
             title=code,
             subtitle=self._second_line(code, fold),
-            kind=book.kind(plant),
-            pool=book.is_pool(plant),
-            status=plant.status,
-            generation_name=self.net.generation_name(code) or "",
-            inbreeding=None if withheld else float(self.net.inbreeding(code)),
-            withheld=withheld,
-            shares=shares,
-            unknown_share=unknown,
-            selfings=max(self.net.parents(code).selfings, 0),
+            kind=facts.kind,
+            pool=facts.pool,
+            status=facts.status,
+            generation_name=facts.generation_name,
+            inbreeding=facts.inbreeding,
+            withheld=facts.withheld,
+            shares=facts.shares,
+            unknown_share=facts.unknown_share,
+            selfings=self.births.birth(self.net, code).selfings,
             fold=fold.fold,
-            words=plant_words(self.net, code),
+            words=facts.words,
         )
         held = set(fold.codes)
         if fold.sort == "pack":
@@ -291,7 +253,7 @@ class _Builder:
             common,
             sort="pack",
             title=f"{count} plants",
-            subtitle=f"each {each} sibs",
+            subtitle=f"selfed, {each} sibs each",
             pool=False,
             status="",
             generation_name="",
@@ -308,6 +270,8 @@ class _Builder:
 
     def _knot_blocks(self) -> tuple[list[Block], dict[str, str]]:
         """One block a knot, but one for the two directions of a pair in the same row."""
+        if self._knots is not None:
+            return self._knots
         rows = {
             key: self._knot_row(mating)
             for key, mating in self.matings.items()
@@ -328,7 +292,8 @@ class _Builder:
                 block = Block(key, "knot", row, knots=knots[:1], words=knots[0].words)
             blocks.append(block)
             held_by.update(dict.fromkeys([*ahead, *back] if back else [key], block.key))
-        return blocks, held_by
+        self._knots = (blocks, held_by)
+        return self._knots
 
     def _pair(
         self, key: str, rows: dict[str, int], held_by: dict[str, str]
@@ -404,47 +369,16 @@ class _Builder:
         return found
 
 
-def _found(knot: Knot) -> Knot:
-    """The knot of plants that were found to come from other pollen than their cross was meant."""
-    code = knot.label or knot.cross
-    if knot.sign == "selfing":
-        label = f"{code}, found selfed"
-    elif len(knot.pollen) == 1:
-        one = knot.pollen[0][0]
-        label = f"{code}, found by {one}" if one else f"{code}, pollen unknown"
-    else:
-        label = f"{code}, as found"
-    return replace(
-        knot,
-        label=label,
-        found=True,
-        words=f"{knot.words}: so found, whatever cross {knot.cross} was meant to be",
-    )
-
-
-def _pollen(origin: Parents) -> tuple[tuple[str, float], ...]:
-    """Candidates with the unknown rest; of an open-pollinated plant nothing but that."""
-    if origin.by_rate or not origin.pollen:
-        return (("", 1.0),)
-    held: dict[str, float] = defaultdict(float)
-    for code, odds in origin.pollen:
-        held[code] += odds
-    rest = 1.0 - sum(held.values())
-    if rest > 1e-9:
-        held[""] += rest
-    return tuple(held.items())
-
-
-def block_count(
+def builder(
     net: PedigreeNetwork,
     picked: Picked,
     focus: str | None,
     pins: tuple[str, ...] = (),
     unfolded: frozenset[str] = frozenset(),
     also: Iterable[str] = (),
-) -> int:
-    """How many blocks `build` would make of the same, in a fraction of the time."""
-    return _Builder(net, picked, focus, pins, unfolded, also).block_count()
+) -> Builder:
+    """The picked plants, folded: how many blocks they make, and their view when it is wanted."""
+    return Builder(net, picked, focus, pins, unfolded, also)
 
 
 def build(
@@ -456,4 +390,4 @@ def build(
     also: Iterable[str] = (),
 ) -> View:
     """The view of the picked plants, folded."""
-    return _Builder(net, picked, focus, pins, unfolded, also).view()
+    return Builder(net, picked, focus, pins, unfolded, also).view()

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import itertools
 from dataclasses import dataclass, field
+from typing import Any
 
 from pedigreeview.drawing.blocks import Block, Knot, Link, Role, View
 from pedigreeview.drawing.theme import Sizes
@@ -79,6 +80,8 @@ class Layers:
     nets: dict[str, Net]
     rows: list[list[str]]
     """Keys of the items of each layer, left to right."""
+    held: dict[str, Any] = field(default_factory=dict)
+    """What was looked up once, for it follows from items and nets alone."""
 
     def back_column(self, net: Net) -> list[Item]:
         """The places that a line back to an ancestor passes, top to bottom."""

@@ -7,32 +7,23 @@ parents to the left of their knots.  Knows no Qt.
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
 
-from pedigreeview.drawing.blocks import Role
-from pedigreeview.drawing.layers import Item, KnotPlace, Layers, Port
+from pedigreeview.drawing.layers import Item, Layers
+from pedigreeview.drawing.ports import pieces_by_item, settle_ports
 
 __all__ = [
     "DOT_MOST",
-    "PITCH",
-    "WIDE_PITCH",
-    "open_slots",
     "order_by_barycentre",
     "order_by_dot",
     "order_by_places",
-    "settle_ports",
-    "slot_pitch",
-    "spread_ends",
     "untangle",
 ]
 
 DOT_MOST = 700
 """Items beyond which dot is not asked: it would hold the interpreter for too long."""
-
-PITCH = 12.0
-"""Between the two lines that reach a knot; more lines stand wider, with their odds between."""
-WIDE_PITCH = 36.0
 
 _WRONG_SIDE = 0.8
 """Cost of a seed parent right of its pollen parent, in crossings."""
@@ -44,7 +35,7 @@ def order_by_dot(built: Layers) -> None:
 
     names = {key: f"n{number}" for number, key in enumerate(built.items)}
     lines = [
-        "digraph{graph[ranksep=0.6,nodesep=0.35,outputorder=nodesfirst]",
+        "digraph{graph[ranksep=0.6,nodesep=0.35,splines=none]",
         'node[shape=record,fixedsize=true,label=""]edge[arrowhead=none]',
     ]
     for layer, row in enumerate(built.rows):
@@ -122,13 +113,15 @@ def order_by_places(built: Layers, old: Mapping[str, float]) -> None:
 
 def order_by_barycentre(built: Layers, sweeps: int = 8) -> None:
     """A first order for pictures too large for dot."""
-    ups, downs = _pieces_by_item(built)
+    above, below = pieces_by_item(built)
+    ups = {key: [other for other, _ in held] for key, held in above.items()}
+    downs = {key: [other for other, _ in held] for key, held in below.items()}
     for net in built.nets.values():
         if net.back:
             _, link = net.ends[0]
             column = built.back_column(net)
-            ups[column[0].key].append((link.below, net.key))
-            downs[column[-1].key].append((link.above, net.key))
+            ups.setdefault(column[0].key, []).append(link.below)
+            downs.setdefault(column[-1].key, []).append(link.above)
     for row in built.rows:
         for at, key in enumerate(row):
             built.items[key].x = float(at)
@@ -137,9 +130,9 @@ def order_by_barycentre(built: Layers, sweeps: int = 8) -> None:
         for row in built.rows if down else reversed(built.rows):
             near = ups if down else downs
             for key in row:
-                others = near[key]
+                others = near.get(key)
                 if others:
-                    total = sum(built.items[other].x for other, _ in others)
+                    total = sum(built.items[other].x for other in others)
                     built.items[key].x = total / len(others)
             row.sort(key=lambda key: built.items[key].x)
             for at, key in enumerate(row):
@@ -159,20 +152,9 @@ def _neighbours(built: Layers) -> dict[str, list[str]]:
     return found
 
 
-def _pieces_by_item(
-    built: Layers,
-) -> tuple[dict[str, list[tuple[str, str]]], dict[str, list[tuple[str, str]]]]:
-    ups: dict[str, list[tuple[str, str]]] = defaultdict(list)
-    downs: dict[str, list[tuple[str, str]]] = defaultdict(list)
-    for net, above, below in built.pieces():
-        ups[below].append((above, net))
-        downs[above].append((below, net))
-    return ups, downs
-
-
 def untangle(built: Layers, rounds: int = 6) -> None:
     """Swap neighbours while that lowers crossings, or brings a seed parent to its side."""
-    ups, downs = _pieces_by_item(built)
+    ups, downs = pieces_by_item(built)
     partners = _partners(built)
     for round_ in range(rounds):
         settle_ports(built)
@@ -180,36 +162,50 @@ def untangle(built: Layers, rounds: int = 6) -> None:
         changed = False
         order = built.rows if round_ % 2 == 0 else list(reversed(built.rows))
         for row in order:
+            if len(row) < 2:
+                continue
+            # Pieces join neighbouring layers, so that what a row's pieces end at stays meanwhile.
+            above = [_ends(built, ups.get(key, ()), place, upper=True) for key in row]
+            below = [_ends(built, downs.get(key, ()), place, upper=False) for key in row]
             for at in range(len(row) - 1):
-                one, other = row[at], row[at + 1]
-                gain = 0.0
-                for near, upper in ((ups, True), (downs, False)):
-                    a = _ends(built, near.get(one, ()), place, upper)
-                    b = _ends(built, near.get(other, ()), place, upper)
-                    gain += sum(x > y for x in a for y in b) - sum(x < y for x in a for y in b)
-                gain += _WRONG_SIDE * partners.get((other, one), 0)
-                gain -= _WRONG_SIDE * partners.get((one, other), 0)
+                to = at + 1
+                gain = float(_more(above[at], above[to]) + _more(below[at], below[to]))
+                if partners:
+                    one, other = row[at], row[to]
+                    gain += _WRONG_SIDE * partners.get((other, one), 0)
+                    gain -= _WRONG_SIDE * partners.get((one, other), 0)
                 if gain > 1e-9:
-                    row[at], row[at + 1] = other, one
-                    place[one], place[other] = at + 1, at
+                    row[at], row[to] = row[to], row[at]
+                    above[at], above[to] = above[to], above[at]
+                    below[at], below[to] = below[to], below[at]
                     changed = True
+            for at, key in enumerate(row):
+                place[key] = at
         if not changed:
             break
     _lay_out_roughly(built)
 
 
+def _more(one: list[float], other: list[float]) -> int:
+    """How many crossings fewer there are when the second of two neighbours stands first."""
+    if not one or not other:
+        return 0
+    if len(one) == 1 == len(other):
+        return (one[0] > other[0]) - (one[0] < other[0])
+    size = len(other)
+    return sum(bisect_left(other, x) - size + bisect_right(other, x) for x in one)
+
+
 def _ends(
-    built: Layers,
-    near: Iterable[tuple[str, str]],
-    place: dict[str, int],
-    upper: bool,
+    built: Layers, near: Iterable[tuple[str, str]], place: Mapping[str, int], *, upper: bool
 ) -> list[float]:
-    """Where the pieces of an item end in the next layer, in places and parts of places."""
+    """Where the pieces of an item end in the next layer, in places and parts of places, sorted."""
     found = []
     for other, net in near:
         item = built.items[other]
         for port in (item.below if upper else item.above)[net]:
             found.append(place[other] + 0.8 * port.offset / (item.width + 1.0))
+    found.sort()
     return found
 
 
@@ -239,114 +235,3 @@ def _lay_out_roughly(built: Layers) -> None:
         places = sorted(built.items[key].x for key in row)
         for key, x in zip(row, places, strict=True):
             built.items[key].x = x
-
-
-def settle_ports(built: Layers, pitch: float = 12.0) -> None:
-    """Where nets leave a tag and reach a knot, so that they cross as little as may be."""
-    ups, downs = _pieces_by_item(built)
-    for item in built.items.values():
-        if item.knots:
-            _knot_ports(built, item, ups)
-        elif item.block is not None:
-            _tag_ports(built, item, item.below, downs.get(item.key, []), pitch, lower=True)
-            _tag_ports(built, item, item.above, ups.get(item.key, []), pitch, lower=False)
-
-
-def _tag_ports(
-    built: Layers,
-    item: Item,
-    ports: dict[str, list[Port]],
-    pieces: list[tuple[str, str]],
-    pitch: float,
-    *,
-    lower: bool,
-) -> None:
-    aims: dict[str, list[float]] = defaultdict(list)
-    for other, net in pieces:
-        end = built.items[other]
-        aims[net] += [end.x + port.offset for port in (end.above if lower else end.below)[net]]
-    for net in ports:
-        if net.startswith("back"):
-            aims[net].append(built.items[f"{net} @{item.layer}"].x)
-    rank = {"seed": 0, "source": 1, "pollen": 2}
-    order = sorted(
-        ports,
-        key=lambda net: (
-            round(sum(aims[net]) / len(aims[net]) / 20) if aims[net] else 0,
-            rank.get(net.split(" ", 1)[0], 3),
-            net,
-        ),
-    )
-    own = min(pitch, (item.width - 24.0) / max(len(order) - 1, 1))
-    for at, net in enumerate(order):
-        for port in ports[net]:
-            port.offset = (at - (len(order) - 1) / 2) * own
-
-
-def _knot_ports(built: Layers, item: Item, ups: dict[str, list[tuple[str, str]]]) -> None:
-    comes_from: dict[str, float] = {}
-    for above, net in ups.get(item.key, ()):
-        end = built.items[above]
-        comes_from[net] = end.x + end.below[net][0].offset
-    for net in item.above:
-        if net.startswith("back"):
-            comes_from[net] = built.items[f"{net} @{item.layer}"].x
-    by_knot: dict[str, list[tuple[str, Port]]] = defaultdict(list)
-    for net, ports in item.above.items():
-        for port in ports:
-            by_knot[port.knot].append((net, port))
-    for place in item.knots:
-        for ports in item.below.values():
-            for port in ports:
-                if port.knot == place.knot.key:
-                    port.offset = place.middle
-        spread_ends(place, by_knot.get(place.knot.key, []), comes_from)
-
-
-def slot_pitch(place: KnotPlace, slots: int) -> float:
-    """Distance between the ends of lines at a knot."""
-    if slots <= 2:
-        return PITCH
-    return min(WIDE_PITCH, (place.width - PITCH) // (slots - 1) // 6 * 6)
-
-
-def spread_ends(
-    place: KnotPlace, ends: list[tuple[str, Port]], comes_from: Mapping[str, float]
-) -> None:
-    """Where the lines reach a knot: seed side left, unless both sides come the other way round."""
-    knot = place.knot
-    unknown = sum(not code for code, _ in knot.pollen) if knot.sign != "open" else 0
-    unknown += knot.seed == "" and bool(knot.pollen)
-    slots = len(ends) + unknown
-    pitch = slot_pitch(place, slots)
-    seeds = [net for net, _ in ends if net.startswith("seed")]
-    order = sorted(
-        ends,
-        key=lambda end: (comes_from.get(end[0], 0.0), not end[0].startswith("seed"), end[0]),
-    )
-    first = 0
-    if not seeds and knot.seed == "" and knot.pollen:
-        first = 1
-    for at, (_, port) in enumerate(order):
-        port.offset = place.middle + (first + at - (slots - 1) / 2) * pitch
-
-
-def open_slots(item: Item) -> list[tuple[str, Role, float, float]]:
-    """Unknown parents of a block's knots: (knot, side, odds, x)."""
-    found: list[tuple[str, Role, float, float]] = []
-    for held in item.knots:
-        knot = held.knot
-        if knot.sign not in ("cross", "selfing"):
-            continue
-        known = sum(port.knot == knot.key for ports in item.above.values() for port in ports)
-        blank = [odds for code, odds in knot.pollen if not code]
-        slots = known + len(blank) + (not knot.seed)
-        pitch = slot_pitch(held, slots)
-        first = item.x + held.middle - (slots - 1) / 2 * pitch
-        if not knot.seed:
-            found.append((knot.key, "seed", 1.0, first))
-        found += [
-            (knot.key, "pollen", odds, first + (slots - len(blank) + at) * pitch)
-            for at, odds in enumerate(blank)
-        ]
-    return found

@@ -98,7 +98,7 @@ def paint(
     # The seed parent stands left in every language; the picture is not mirrored.
     painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
     if bands:
-        paint_bands(painter, placed, theme, detail=detail, clip=clip, text=scene.text)
+        paint_bands(painter, placed, theme, clip=clip, names=False)
     seen = _seen(placed, clip, scene)
     crowded = detail < FAR or (detail < LINES_FAR and len(placed.blocks) > CROWD)
     pixels = crowded and clip is not None and scene.moved is None and rastered(painter)
@@ -146,6 +146,9 @@ def paint(
         else:
             _knots(painter, item, theme, detail, lit, dx, dy, hover == block.key)
     painter.restore()
+    if bands:
+        # Last, for the names stay at the edge while tags and lines pass behind them.
+        _band_names(painter, placed, theme, detail, clip, scene.text, seen)
 
 
 class _Tinted(TypedDict):
@@ -189,19 +192,46 @@ def paint_bands(
     names: bool = True,
 ) -> None:
     """The faint strips of the generations, each with its number and name at the near edge."""
+    for band in placed.bands:
+        strip = _strip(placed, band.start, band.end, clip)
+        painter.fillRect(strip, colour(theme["band"]))
+    if names:
+        _band_names(painter, placed, theme, detail, clip, text)
+
+
+def _strip(placed: Placed, start: float, end: float, clip: QRectF | None) -> QRectF:
     left, top, width, height = placed.bounds
     area = clip if clip is not None else QRectF(left, top, width, height)
-    down = placed.orientation == "down"
+    if placed.orientation == "down":
+        return QRectF(area.left(), start, area.width(), end - start)
+    return QRectF(start, area.top(), end - start, area.height())
+
+
+def _band_names(
+    painter: QPainter,
+    placed: Placed,
+    theme: Theme,
+    detail: float,
+    clip: QRectF | None,
+    text: float,
+    seen: Sequence[PlacedBlock] = (),
+) -> None:
+    """Each generation's number and name at the near edge, on what of its strip is in sight.
+
+    seen : what is painted already: a name gives way to a tag, to the upper rim of its strip
+    """
+    tags = [QRectF(one.x, one.y, one.width, one.height) for one in seen if one.block.codes]
     scale = text / max(min(detail, text), 0.05)
+    down = placed.orientation == "down"
     for band in placed.bands:
-        if down:
-            strip = QRectF(area.left(), band.start, area.width(), band.end - band.start)
-        else:
-            strip = QRectF(band.start, area.top(), band.end - band.start, area.height())
-        painter.fillRect(strip, colour(theme["band"]))
-        if not names:
-            continue
-        _band_label(painter, band.generation, band.label, strip, theme, down, scale)
+        strip = _strip(placed, band.start, band.end, clip)
+        if clip is not None:
+            shown = strip.intersected(clip)
+            high = shown.height() if down else strip.height()
+            # A strip that hardly shows keeps its name at its own middle, mostly out of sight.
+            strip = shown if high >= min(24 * scale, strip.height()) else strip
+        taken = [tag for tag in tags if tag.intersects(strip)]
+        _band_label(painter, band.generation, band.label, strip, theme, down, scale, taken)
 
 
 def _band_label(
@@ -212,23 +242,36 @@ def _band_label(
     theme: Theme,
     down: bool,
     scale: float,
+    taken: Sequence[QRectF],
 ) -> None:
     size = 13.0 * scale
-    text = label or f"Gen. {generation}"
-    painter.setPen(colour(theme["band_text"]))
-    painter.setFont(font(theme, size, strong=True))
+    name = label or f"Gen. {generation}"
+    # The second line only where the strip has room for it.
+    second = down and bool(label) and label != "Founders" and strip.height() >= 40 * scale
+    lines = [(name, font(theme, size, strong=True))]
+    if second:
+        lines.append((f"generation {generation}", font(theme, size * 0.78)))
+    wide = max(QFontMetricsF(one).horizontalAdvance(words) for words, one in lines)
+    high = (34 if second else 20) * scale
     if down:
-        x = strip.left() + 14 * scale
-        y = strip.center().y()
-        # The second line only where the strip has room for it.
-        second = bool(label) and label != "Founders" and strip.height() >= 40 * scale
-        painter.drawText(QPointF(x, y + (0 if second else 5 * scale)), text)
-        if second:
-            painter.setFont(font(theme, size * 0.78))
-            painter.drawText(QPointF(x, y + 15 * scale), f"generation {generation}")
+        plate = QRectF(strip.left() + 10 * scale, strip.center().y() - high / 2, 0, high)
+        plate.setWidth(wide + 8 * scale)
     else:
-        around = QRectF(strip.left(), strip.top() + 8 * scale, strip.width(), 20 * scale)
-        painter.drawText(around, Qt.AlignmentFlag.AlignCenter, text)
+        plate = QRectF(strip.center().x() - wide / 2 - 4 * scale, strip.top() + 8 * scale, 0, high)
+        plate.setWidth(wide + 8 * scale)
+    under = [tag.top() for tag in taken if tag.intersects(plate)] if down else []
+    if under:
+        lines = lines[:1]
+        plate = QRectF(plate.left(), min(under) - 19 * scale, plate.width(), 18 * scale)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour(theme["band"]))
+    painter.drawRoundedRect(plate, 3 * scale, 3 * scale)
+    painter.setPen(colour(theme["band_text"]))
+    for at, (words, one) in enumerate(lines):
+        painter.setFont(one)
+        painter.drawText(
+            QPointF(plate.left() + 4 * scale, plate.top() + (15 + 15 * at) * scale), words
+        )
 
 
 def _frame(painter: QPainter, item: PlacedBlock, theme: Theme, lit: Lit, scene: Scene) -> None:

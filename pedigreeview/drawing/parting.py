@@ -12,7 +12,7 @@ from collections import defaultdict
 from dataclasses import dataclass, field
 
 from pedigreeview.drawing.layers import Item, Layers, Port
-from pedigreeview.drawing.ordering import open_slots
+from pedigreeview.drawing.ports import open_slots
 from pedigreeview.drawing.straightening import apart
 from pedigreeview.drawing.theme import Sizes
 
@@ -83,13 +83,17 @@ class _Gaps:
 
     def cost(self, one: _Upright) -> float:
         """What stands too close to an upright, and how crooked its own line is."""
-        total = 0.0
-        for other in self.near(one):
-            far = abs(other.x - one.x)
-            if far < APART - 0.01:
-                total += _MET + (APART - far)
-            elif far < APART + 5.9 and other.top != one.top:
-                total += _TIGHT
+        total, x, net, gap = 0.0, one.x, one.net, one.gap
+        cell, cells = int(x // _CELL), self.cells
+        for at in (cell - 1, cell, cell + 1):
+            for other in cells.get((gap, at), ()):
+                if other.net == net:
+                    continue
+                far = abs(other.x - x)
+                if far < APART - 0.01:
+                    total += _MET + (APART - far)
+                elif far < APART + 5.9 and other.top != one.top:
+                    total += _TIGHT
         for other in self.nets[one.gap, one.net]:
             if other.top == one.top:
                 continue
@@ -177,12 +181,17 @@ def _ease(
     """The best small move that lowers the cost, if there is one."""
     best, found = -0.5, None
     for mover in movers:
+        costs: dict[int, float] = {}
         for step in _STEPS:
             moves = _moves(built, mover, step, beside, whole, sizes, anchor)
             if not moves:
                 continue
             uprights = [one for other, _ in moves for one in other.uprights]
-            now = sum(gaps.cost(one) for one in uprights)
+            # Side and number say what is pushed along; alone the mover is the same to both sides.
+            pushed = len(moves) if step > 0 or len(moves) == 1 else -len(moves)
+            if pushed not in costs:
+                costs[pushed] = sum(gaps.cost(one) for one in uprights)
+            now = costs[pushed]
             for other, by in moves:
                 _shift(gaps, other, by)
             gain = sum(gaps.cost(one) for one in uprights) - now

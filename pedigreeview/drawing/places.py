@@ -8,7 +8,7 @@ from weakref import WeakKeyDictionary
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
 
-__all__ = ["places_of"]
+__all__ = ["founder_places", "places_of"]
 
 _HELD: WeakKeyDictionary[PedigreeNetwork, dict[str, int]] = WeakKeyDictionary()
 
@@ -18,4 +18,15 @@ def places_of(net: PedigreeNetwork) -> dict[str, int]:
     found = _HELD.get(net)
     if found is None:
         found = _HELD[net] = {code: place for place, code in enumerate(net.codes)}
+    return found
+
+
+_FOUNDERS: WeakKeyDictionary[PedigreeNetwork, dict[str, int]] = WeakKeyDictionary()
+
+
+def founder_places(net: PedigreeNetwork) -> dict[str, int]:
+    """Place of each founder among the founders, from 0, by code."""
+    found = _FOUNDERS.get(net)
+    if found is None:
+        found = _FOUNDERS[net] = {code: place for place, code in enumerate(net.founders)}
     return found

@@ -15,14 +15,13 @@ from pedigreeview.drawing.blocks import Block, Link, Role, View
 from pedigreeview.drawing.layers import Item, KnotPlace, Layers, layers
 from pedigreeview.drawing.ordering import (
     DOT_MOST,
-    open_slots,
     order_by_barycentre,
     order_by_dot,
     order_by_places,
-    settle_ports,
     untangle,
 )
 from pedigreeview.drawing.parting import part_uprights
+from pedigreeview.drawing.ports import open_slots, settle_ports
 from pedigreeview.drawing.routing import RoutedNet, route
 from pedigreeview.drawing.settling import settle
 from pedigreeview.drawing.theme import Sizes, sizes
@@ -141,7 +140,10 @@ class Placed:
 
     def block(self, key: str) -> PlacedBlock | None:
         """The block of that key."""
-        return next((placed for placed in self.blocks if placed.block.key == key), None)
+        if "by key" not in self.held:
+            self.held["by key"] = {placed.block.key: placed for placed in self.blocks}
+        found: PlacedBlock | None = self.held["by key"].get(key)
+        return found
 
     def block_of(self, code: str) -> PlacedBlock | None:
         """The block that shows a plant, folded or not."""
@@ -149,7 +151,26 @@ class Placed:
 
     def at(self, x: float, y: float) -> PlacedBlock | None:
         """The block at a point."""
-        return next((placed for placed in self.blocks if placed.holds(x, y)), None)
+        if "by place" not in self.held:
+            self.held["by place"] = _by_place(self.blocks)
+        near = self.held["by place"].get((int(x // _CELL), int(y // _CELL)), ())
+        return next((placed for placed in near if placed.holds(x, y)), None)
+
+
+_CELL = 128.0
+"""Side of the squares by which a block is found at a point."""
+
+
+def _by_place(blocks: tuple[PlacedBlock, ...]) -> dict[tuple[int, int], list[PlacedBlock]]:
+    """The blocks that lie in each square, in their order."""
+    found: dict[tuple[int, int], list[PlacedBlock]] = {}
+    for placed in blocks:
+        across = range(int(placed.x // _CELL), int(placed.right // _CELL) + 1)
+        down = range(int(placed.y // _CELL), int(placed.bottom // _CELL) + 1)
+        for column in across:
+            for row in down:
+                found.setdefault((column, row), []).append(placed)
+    return found
 
 
 def place(

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
+from pedigreeview.drawing.births import births_of
 from pedigreeview.drawing.blocks import Knot
 
 if TYPE_CHECKING:
@@ -23,11 +24,14 @@ class Mating:
 
     knot: Knot
     progeny: list[str] = field(default_factory=list)
+    _parents: tuple[str, ...] | None = None
 
-    def parents(self) -> list[str]:
+    def parents(self) -> tuple[str, ...]:
         """Known parents, seed side first, each once."""
-        sides = [self.knot.seed, *(code for code, _ in self.knot.pollen)]
-        return [code for code in dict.fromkeys(sides) if code]
+        if self._parents is None:
+            sides = [self.knot.seed, *(code for code, _ in self.knot.pollen)]
+            self._parents = tuple(code for code in dict.fromkeys(sides) if code)
+        return self._parents
 
 
 class _Ranks:
@@ -44,18 +48,22 @@ class _Ranks:
         self.born_of = born_of
         self.matings = matings
         self.parent_in = parent_in
+        self.births = births_of(net)
         self.spot: dict[str, Spot] = {}
 
     def run(self) -> dict[str, Spot]:
         """Generation and place within it, parents above progeny, loops cut where they enter."""
         left = list(self.plants)
+        spot = self.spot
         while left:
             waiting = []
             for code in left:
-                if all(parent in self.spot for parent in self._parents_shown(code)):
-                    self._place(code)
+                for parent in self._parents_shown(code):
+                    if parent not in spot:
+                        waiting.append(code)
+                        break
                 else:
-                    waiting.append(code)
+                    self._place(code)
             if len(waiting) == len(left):
                 first = max(
                     waiting, key=lambda code: sum(p in self.spot for p in self._parents_shown(code))
@@ -66,28 +74,28 @@ class _Ranks:
         self._lower_founders()
         return self.spot
 
-    def _parents_shown(self, code: str) -> list[str]:
+    def _parents_shown(self, code: str) -> tuple[str, ...]:
         key = self.born_of.get(code)
-        return [] if key is None else self.matings[key].parents()
+        return () if key is None else self.matings[key].parents()
 
     def _place(self, code: str) -> None:
-        origin = self.net.parents(code)
-        own = self.net.generation(code)
+        birth = self.births.birth(self.net, code)
+        own = self.births.generation(self.net, code)
         above = [self.spot[p] for p in self._parents_shown(code) if p in self.spot]
         if not above:
-            self.spot[code] = (own or 0, 0)
+            self.spot[code] = (own, 0)
             return
         generation, level = max(above)
-        if origin.source and origin.raised != "doubled_haploid_of":
+        if birth.origin.source and birth.origin.raised != "doubled_haploid_of":
             spot = (generation, level + 1)
         else:
-            spot = (generation + 1 + max(origin.selfings, 0), 0)
-        self.spot[code] = max(spot, (own or 0, 0))
+            spot = (generation + 1 + birth.selfings, 0)
+        self.spot[code] = max(spot, (own, 0))
 
     def _lower_founders(self) -> None:
         """Founders stand just above their first use, so that fewer lines are long."""
         for code in self.plants:
-            if code in self.born_of or self.net.parent_codes(code):
+            if code in self.born_of or self.births.birth(self.net, code).parents:
                 continue
             uses = []
             for key in self.parent_in.get(code, ()):
@@ -96,7 +104,7 @@ class _Ranks:
                     uses.append(self.spot[code][0] + 1)
                 others = [self.spot[p][0] for p in mating.parents() if p != code]
                 below = [
-                    self.spot[child][0] - max(self.net.parents(child).selfings, 0)
+                    self.spot[child][0] - self.births.birth(self.net, child).selfings
                     for child in mating.progeny
                     if self.spot[child] > self.spot[code]
                 ]

@@ -57,7 +57,13 @@ def gap_bars(built: Layers, layer: int, sizes: Sizes) -> tuple[dict[str, Bar], i
 
 def _heights(built: Layers, counts: dict[int, int], sizes: Sizes) -> list[tuple[float, float]]:
     heights: list[tuple[float, float]] = []
-    y = 0.0 if not counts[-1] else _gap(built, -1, counts[-1], sizes)
+    noted = {
+        built.items[end].layer
+        for net in built.nets.values()
+        for end, link in net.ends
+        if link.selfings
+    }
+    y = 0.0 if not counts[-1] else _gap(built, -1, counts[-1], sizes, noted)
     for layer, row in enumerate(built.rows):
         items = [built.items[key] for key in row]
         high = max((item.height for item in items), default=0.0)
@@ -66,12 +72,15 @@ def _heights(built: Layers, counts: dict[int, int], sizes: Sizes) -> list[tuple[
         y += high
         if layer == len(built.rows) - 1:
             break
-        y += _gap(built, layer, counts.get(layer, 0), sizes)
+        y += _gap(built, layer, counts.get(layer, 0), sizes, noted)
     return heights
 
 
-def _gap(built: Layers, layer: int, tracks: int, sizes: Sizes) -> float:
-    """Room between two layers: the edge of the band, the tracks, signs and notes at the ends."""
+def _gap(built: Layers, layer: int, tracks: int, sizes: Sizes, noted: set[int]) -> float:
+    """Room between two layers: the edge of the band, the tracks, signs and notes at the ends.
+
+    noted : layers in which lines end that say how many selfings went unrecorded
+    """
     if layer < 0:
         return 2 * sizes.grid + tracks * sizes.track + sizes.note_room
     here = any(built.items[key].block is not None for key in built.rows[layer])
@@ -83,17 +92,9 @@ def _gap(built: Layers, layer: int, tracks: int, sizes: Sizes) -> float:
         return sizes.gap_pad + tracks * sizes.track + below
     if not built.rows[layer + 1] or (not built.rows[layer] and layer == 0):
         return 0.0
-    noted = any(
-        _selfed(net) and any(built.items[end].layer == layer + 1 for end, _ in net.ends)
-        for net in built.nets.values()
-    )
     above = 2 * sizes.grid if here else sizes.gap_pad
-    below = sizes.band_pad + (sizes.grid if noted else 0.0)
+    below = sizes.band_pad + (sizes.grid if layer + 1 in noted else 0.0)
     return above + tracks * sizes.track + below
-
-
-def _selfed(net: Net) -> bool:
-    return any(link.selfings for _, link in net.ends)
 
 
 def _edge(item: Item, heights: list[tuple[float, float]], sizes: Sizes, *, lower: bool) -> float:

@@ -9,10 +9,11 @@ from __future__ import annotations
 import itertools
 from collections import defaultdict
 from collections.abc import Mapping
+from dataclasses import dataclass
 
-from pedigreeview.drawing.layers import Layers
-from pedigreeview.drawing.ordering import settle_ports
-from pedigreeview.drawing.spread import spread
+from pedigreeview.drawing.layers import Item, Layers, Port
+from pedigreeview.drawing.ports import settle_ports
+from pedigreeview.drawing.spread import running, spread_over
 from pedigreeview.drawing.straightening import apart, straighten_ports, straighten_trunks
 from pedigreeview.drawing.theme import Sizes
 
@@ -30,16 +31,22 @@ def settle(built: Layers, sizes: Sizes, pull: Mapping[str, float], anchor: str) 
     pull : old places, to which items are drawn; empty for a fresh picture
     anchor : key of the block that stays exactly at its old place, or ''
     """
-    _first_places(built, sizes)
+    rows = _rows(built, sizes, pull, anchor)
+    for row in rows:
+        found = spread_over([i.x for i in row.items], [1.0] * len(row.items), row.run)
+        for item, x in zip(row.items, found, strict=True):
+            item.x = x
     sweeps = 10 if len(built.items) < 3000 else 4
     for sweep in range(sweeps):
         settle_ports(built)
-        pulls = _pulls(built)
-        ways = (True, False) if sweep < sweeps - 2 else (None,)
-        for way in ways:
-            rows = built.rows if way is not False else list(reversed(built.rows))
+        if sweep < sweeps - 2:
             for row in rows:
-                _sweep_row(built, row, pulls, way, sizes, pull, anchor)
+                _sweep(row.items, row.above, row)
+            for row in reversed(rows):
+                _sweep(row.items, row.below, row)
+        else:
+            for row in rows:
+                _sweep(row.items, row.all, row)
     _on_grid(built, sizes, pull, anchor)
     for _ in range(3):
         settle_ports(built)
@@ -48,19 +55,56 @@ def settle(built: Layers, sizes: Sizes, pull: Mapping[str, float], anchor: str) 
     straighten_ports(built, sizes)
 
 
-def _first_places(built: Layers, sizes: Sizes) -> None:
+_Pull = tuple[Item, Port, Port, float]
+"""A relative, the port there, the item's own port, and the weight."""
+
+
+@dataclass(slots=True)
+class _Row:
+    """One layer in its order, with what draws each item: relatives above, below, and all."""
+
+    items: list[Item]
+    run: list[float]
+    above: list[list[_Pull]]
+    below: list[list[_Pull]]
+    all: list[list[_Pull]]
+    own: list[tuple[float, float]]
+    """For each item place times weight, and weight, of its old place; 0 without one."""
+
+
+def _rows(built: Layers, sizes: Sizes, old: Mapping[str, float], anchor: str) -> list[_Row]:
+    above, below, both = _pulls(built)
+    found = []
     for row in built.rows:
         items = [built.items[key] for key in row]
-        gaps = [apart(a, b, sizes) for a, b in itertools.pairwise(items)]
-        for item, x in zip(
-            items, spread([i.x for i in items], [1.0] * len(items), gaps), strict=True
-        ):
-            item.x = x
+        own = [
+            (_HELD * old[key], _HELD)
+            if key == anchor
+            else (_OLD * old[key], _OLD)
+            if key in old
+            else (0.0, 0.0)
+            for key in row
+        ]
+        found.append(
+            _Row(
+                items,
+                running(apart(a, b, sizes) for a, b in itertools.pairwise(items)),
+                [above.get(key, []) for key in row],
+                [below.get(key, []) for key in row],
+                [both.get(key, []) for key in row],
+                own,
+            )
+        )
+    return found
 
 
-def _pulls(built: Layers) -> dict[str, list[tuple[str, float, float, bool]]]:
-    """For each item: (relative, distance to keep, weight, whether the relative lies above)."""
-    found: dict[str, list[tuple[str, float, float, bool]]] = defaultdict(list)
+def _pulls(
+    built: Layers,
+) -> tuple[dict[str, list[_Pull]], dict[str, list[_Pull]], dict[str, list[_Pull]]]:
+    """What draws each item to its relatives above, below, and both."""
+    ups: dict[str, list[_Pull]] = defaultdict(list)
+    downs: dict[str, list[_Pull]] = defaultdict(list)
+    both: dict[str, list[_Pull]] = defaultdict(list)
     for net, above, below in built.pieces():
         upper, lower = built.items[above], built.items[below]
         through = (upper.block is None) + (lower.block is None)
@@ -69,48 +113,40 @@ def _pulls(built: Layers) -> dict[str, list[tuple[str, float, float, bool]]]:
             weight = 1.5
         for out in upper.below[net]:
             for into in lower.above[net]:
-                shift = out.offset - into.offset
-                found[below].append((above, shift, weight, True))
-                found[above].append((below, -shift, weight, False))
+                up, down = (upper, out, into, weight), (lower, into, out, weight)
+                ups[below].append(up)
+                both[below].append(up)
+                downs[above].append(down)
+                both[above].append(down)
     for line in built.nets.values():
         if not line.back:
             continue
         _, link = line.ends[0]
         column = built.back_column(line)
         for end, key in ((column[0], link.below), (column[-1], link.above)):
-            beside = built.items[key].width / 2 + 24.0
-            found[end.key].append((key, beside, 0.5, True))
-    return found
+            item = built.items[key]
+            beside = (item, Port(item.width / 2 + 24.0), Port(), 0.5)
+            ups[end.key].append(beside)
+            both[end.key].append(beside)
+    return ups, downs, both
 
 
-def _sweep_row(
-    built: Layers,
-    row: list[str],
-    pulls: dict[str, list[tuple[str, float, float, bool]]],
-    from_above: bool | None,
-    sizes: Sizes,
-    old: Mapping[str, float],
-    anchor: str,
-) -> None:
-    items = [built.items[key] for key in row]
+def _sweep(items: list[Item], pulls: list[list[_Pull]], row: _Row) -> None:
+    """Move a layer to the mean of where its relatives are."""
+    if not items:
+        return
     wanted, weights = [], []
-    for item in items:
-        total, weight = 0.0, 0.0
-        for other, shift, part, above in pulls.get(item.key, ()):
-            if from_above is None or above == from_above:
-                total += part * (built.items[other].x + shift)
+    for item, near, (own, held) in zip(items, pulls, row.own, strict=True):
+        total, weight = own, held
+        if held < _HELD:
+            for other, there, here, part in near:
+                total += part * (other.x + (there.offset - here.offset))
                 weight += part
-        if item.key == anchor:
-            total, weight = _HELD * old[anchor], _HELD
-        elif item.key in old:
-            total += _OLD * old[item.key]
-            weight += _OLD
         if not weight:
             total, weight = 0.05 * item.x, 0.05
         wanted.append(total / weight)
         weights.append(weight)
-    gaps = [apart(a, b, sizes) for a, b in itertools.pairwise(items)]
-    for item, x in zip(items, spread(wanted, weights, gaps), strict=True):
+    for item, x in zip(items, spread_over(wanted, weights, row.run), strict=True):
         item.x = x
 
 

@@ -6,9 +6,15 @@ in the number of items, never an overlap.  Knows no Qt.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import itertools
+from collections.abc import Iterable, Sequence
 
-__all__ = ["spread"]
+__all__ = ["running", "spread", "spread_over"]
+
+
+def running(apart: Iterable[float]) -> list[float]:
+    """The least distances of neighbours as distances from the first."""
+    return [0.0, *itertools.accumulate(apart)]
 
 
 def spread(
@@ -19,9 +25,13 @@ def spread(
     wanted, weights : n numbers; weights above 0
     apart : n - 1 least distances between neighbours
     """
-    run = [0.0]
-    for distance in apart:
-        run.append(run[-1] + distance)
+    return spread_over(wanted, weights, running(apart))
+
+
+def spread_over(
+    wanted: Sequence[float], weights: Sequence[float], run: Sequence[float]
+) -> list[float]:
+    """`spread` with the least distances as `running` gives them."""
     pools: list[tuple[float, float, int]] = []
     for value, weight, shift in zip(wanted, weights, run, strict=False):
         mean, total, count = value - shift, weight, 1

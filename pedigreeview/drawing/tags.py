@@ -166,7 +166,7 @@ def draw_tag(
             painter.setOpacity(before * 0.5)
         _fixation_bar(painter, block, rect, theme)
         if faded and not dress.faint:
-            painter.setOpacity(before * 0.75)
+            painter.setOpacity(before * 0.9)
         _text(painter, block, rect, theme, detail, dress)
         if detail >= 0.35:
             _tabs(painter, block, rect, theme)

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.drawing.blocks import Block, Knot, Link, Row, View
-from pedigreeview.drawing.folding import Picked, block_count, build
+from pedigreeview.drawing.folding import Builder, Picked, build, builder
 from pedigreeview.drawing.ghost import Ghost, with_ghost
 from pedigreeview.drawing.near import Chosen, neighbourhood
 from pedigreeview.drawing.tinting import Wanted
@@ -200,33 +200,42 @@ def _thinned(
 def _within_cap(
     net: PedigreeNetwork, look: Look, chosen: Chosen, order: list[str], pins: tuple[str, ...]
 ) -> View:
-    """All that is chosen, or as many of the nearest as fit: found by halving."""
+    """All that is chosen, or as many of the nearest as fit."""
     wanted = tuple(order)
     special = look.also | chosen.special
 
-    def blocks_of(count: int) -> int:
-        picked = chosen.only(order[:count], wanted)
-        return block_count(net, picked, look.focus, pins, look.unfolded, special)
+    def of(count: int) -> Builder:
+        if count not in built:
+            picked = chosen.only(order[:count], wanted)
+            built[count] = builder(net, picked, look.focus, pins, look.unfolded, special)
+        return built[count]
 
+    built: dict[int, Builder] = {}
     size = min(len(order), _AT_ONCE)
-    blocks = blocks_of(size)
+    blocks = of(size).block_count()
     if blocks > min(COMFORT, look.cap):
-        order = chosen.uncrowded(order, {*special, *pins})
-        size = min(len(order), _AT_ONCE)
-        blocks = blocks_of(size)
-    low = 1
+        fewer = chosen.uncrowded(order, {*special, *pins})
+        if len(fewer) < len(order):
+            order = fewer
+            built.clear()
+            size = min(len(order), _AT_ONCE)
+            blocks = of(size).block_count()
+    low, fit, tries = 1, 1, 0
     while blocks <= look.cap and size < len(order):
-        low, size = size, min(2 * size, len(order))
-        blocks = blocks_of(size)
+        low, fit, size = size, blocks, min(2 * size, len(order))
+        blocks = of(size).block_count()
     if blocks > look.cap:
-        high, size = size, low
+        high, over, size = size, blocks, low
         while high - size > 1:
-            middle = (size + high) // 2
-            if blocks_of(middle) <= look.cap:
-                size = middle
+            # About as many plants as blocks lie between; the halving keeps it from creeping.
+            part = (look.cap + 0.5 - fit) / (over - fit) if tries % 3 != 2 else 0.5
+            middle = min(max(size + round(part * (high - size)), size + 1), high - 1)
+            tries += 1
+            count = of(middle).block_count()
+            if count <= look.cap:
+                size, fit = middle, count
             else:
-                high = middle
-    picked = chosen.only(order[:size], wanted)
-    view = build(net, picked, look.focus, pins, look.unfolded, special)
+                high, over = middle, count
+    view = of(size).view()
     shown = view.shown()
     return replace(view, hidden=tuple(code for code in wanted if code not in shown))

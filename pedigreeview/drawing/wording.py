@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from pedigreeview.drawing.blocks import Sign
+from pedigreeview.drawing.places import founder_places
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -101,5 +102,7 @@ def plant_words(net: PedigreeNetwork, code: str) -> str:
 def share_list(net: PedigreeNetwork, code: str) -> tuple[tuple[tuple[str, float], ...], float]:
     """Founder shares in the order of the book's founders, and the share from unknown parents."""
     held = net.founder_shares(code)
-    shares = tuple((founder, float(held[founder])) for founder in net.founders if held.get(founder))
+    place = founder_places(net)
+    known = sorted((code for code in held if code in place and held[code]), key=place.__getitem__)
+    shares = tuple((founder, float(held[founder])) for founder in known)
     return shares, max(0.0, 1.0 - sum(share for _, share in shares))

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -12,7 +11,7 @@ from pedigreeview.book.book import Book
 from pedigreeview.book.dates import is_date
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.records import SELF, Plant
-from pedigreeview.exchange.checked_records import Gathering
+from pedigreeview.exchange.checked_records import Gathering, settings_from
 from pedigreeview.exchange.json_files import read_json
 from pedigreeview.exchange.table_parents import cross_name
 from pedigreeview.exchange.text_files import decode, read_bytes
@@ -72,13 +71,8 @@ def parse(text: str, name: str = "pasted text") -> Book:
     book = gathering.book
     settings = answers["settings"]
     if isinstance(settings, dict):
-        known: dict[str, Any] = {
-            key: value
-            for key, value in settings.items()
-            if key in SETTINGS
-            and isinstance(value, type(getattr(book.settings, key)) | float | int)
-        }
-        book.settings = replace(book.settings, **known)
+        known = {key: value for key, value in settings.items() if key in SETTINGS}
+        book.settings = settings_from(known)
     return gathering.finish()
 
 

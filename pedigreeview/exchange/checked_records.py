@@ -7,19 +7,21 @@ applied in the end, so that no format lets in what the others refuse.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 from typing import Any
 
-from pedigreeview.book.book import Book
+from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.faults import Fault, FileFaults, Place
 from pedigreeview.book.records import TABLES, Record
 from pedigreeview.exchange import rules
 from pedigreeview.exchange.cells import Flaw, columns_of, to_cell, value
 from pedigreeview.exchange.characters import unfit
 
-__all__ = ["Gathering", "record_values"]
+__all__ = ["Gathering", "record_values", "settings_from"]
 
 _MOST_FAULTS = 1_000
+_RANGES = {"variety_fixation": (0, 1), "plant_fixation": (0, 1), "ploidy": (1, 64),
+           "double_reduction": (0, 1 / 6), "outcrossing": (0, 1)}  # fmt: skip
 
 
 def record_values(record: Record) -> dict[str, str]:
@@ -100,3 +102,25 @@ class Gathering:
         if self.faults:
             raise FileFaults(self.file, self.faults)
         return self.book
+
+
+def settings_from(said: Mapping[str, Any]) -> BookSettings:
+    """The settings among loose values; what cannot be one is left out."""
+    found = BookSettings()
+    for item in fields(BookSettings):
+        value = said.get(item.name)
+        if item.name == "extra":
+            if isinstance(value, dict):
+                found.extra = {str(key): str(text) for key, text in value.items()}
+        elif isinstance(value, bool):
+            continue
+        elif item.name in _RANGES:
+            low, high = _RANGES[item.name]
+            whole = item.name == "ploidy"
+            if isinstance(value, int if whole else int | float) and low <= value <= high:
+                setattr(found, item.name, value if whole else float(value))
+        elif isinstance(value, str) and (
+            item.name != "founders_as" or value in ("variety", "plant", "")
+        ):
+            setattr(found, item.name, value)
+    return found

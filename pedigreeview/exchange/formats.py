@@ -6,6 +6,7 @@ what the bytes begin with.
 
 from __future__ import annotations
 
+import datetime
 import tempfile
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -15,6 +16,7 @@ from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault, Place
 
 if TYPE_CHECKING:
+    from pedigreeview.exchange.spreadsheets import Table
     from pedigreeview.network import PedigreeNetwork
 
 __all__ = [
@@ -214,7 +216,7 @@ def _spreadsheet(data: bytes, name: str, founders_as: str | None, fixation: floa
             book = plant_table.parse_sheet(
                 to_sheet(table), name, founders_as=founders_as, fixation=fixation
             )
-            book.remarks[:0] = sheets.remarks
+            book.remarks[:0] = [*sheets.remarks, *_dates_for_codes(table)]
             return book
         if table.rows and passport.is_passport(table.headings(0)):
             return with_settings(passport.parse(sheets), founders_as, fixation)
@@ -223,6 +225,30 @@ def _spreadsheet(data: bytes, name: str, founders_as: str | None, fixation: floa
         Place(file=name),
         f"Name its columns {', '.join(NEEDED)}, or import it, which asks what each column means.",
     )
+
+
+def _dates_for_codes(table: Table) -> list[str]:
+    """A sentence where codes are dates: spreadsheet programs make 2021-01-03 of a code 21-01-3."""
+    from pedigreeview.exchange.spreadsheets import cell_text
+    from pedigreeview.exchange.text_files import plain
+
+    codes = {plain(word) for word in ("plant", "seed_parent", "pollen_parent", "cross")}
+    columns = [at for at, text in enumerate(table.headings(0)) if plain(text) in codes]
+    found = [
+        (line, cell_text(cells[at]))
+        for line, cells in table.below(0)
+        for at in columns
+        if at < len(cells) and isinstance(cells[at], datetime.date)
+    ]
+    if not found:
+        return []
+    line, shown = found[0]
+    many = "1 code is a date" if len(found) == 1 else f"{len(found)} codes are dates"
+    return [
+        f"{many}, such as {shown!r} in row {line}: a spreadsheet program makes dates of codes such "
+        "as 21-01-3. Set the columns of the codes to 'text' there before the codes are typed or "
+        "the file is opened."
+    ]
 
 
 def lost(book: Book, held: Format) -> list[str]:

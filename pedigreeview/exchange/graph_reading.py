@@ -12,14 +12,13 @@ import io
 import warnings
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import fields
 from pathlib import Path
 from typing import Any
 
-from pedigreeview.book.book import Book, BookSettings
+from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.exchange.archive_guard import check_xml
-from pedigreeview.exchange.checked_records import Gathering
+from pedigreeview.exchange.checked_records import Gathering, settings_from
 from pedigreeview.exchange.graph_files import graph_edges, node_id
 from pedigreeview.exchange.json_files import read_json
 from pedigreeview.exchange.text_files import decode, read_bytes
@@ -29,8 +28,6 @@ __all__ = ["is_node_link", "parse", "read"]
 _LARGEST = 60_000_000
 _Nodes = list[tuple[str, dict[str, Any]]]
 _Edges = list[tuple[str, str, str]]
-_RANGES = {"variety_fixation": (0, 1), "plant_fixation": (0, 1), "ploidy": (1, 64),
-           "double_reduction": (0, 1 / 6), "outcrossing": (0, 1)}  # fmt: skip
 
 
 def is_node_link(document: Any) -> bool:
@@ -175,31 +172,10 @@ def _book(settings: str, nodes: _Nodes, edges: _Edges, name: str) -> Book:
         cells, extra = _texts(item)
         gathering.add(table, cells, extra)
     if settings:
-        gathering.book.settings = _settings(_object(settings, name))
+        gathering.book.settings = settings_from(_object(settings, name))
     book = gathering.finish()
     _check_edges(book, edges, name)
     return book
-
-
-def _settings(said: dict[str, Any]) -> BookSettings:
-    found = BookSettings()
-    for item in fields(BookSettings):
-        value = said.get(item.name)
-        if item.name == "extra":
-            if isinstance(value, dict):
-                found.extra = {str(key): str(text) for key, text in value.items()}
-        elif isinstance(value, bool):
-            continue
-        elif item.name in _RANGES:
-            low, high = _RANGES[item.name]
-            whole = item.name == "ploidy"
-            if isinstance(value, int if whole else int | float) and low <= value <= high:
-                setattr(found, item.name, value if whole else float(value))
-        elif isinstance(value, str) and (
-            item.name != "founders_as" or value in ("variety", "plant", "")
-        ):
-            setattr(found, item.name, value)
-    return found
 
 
 def _check_edges(book: Book, edges: Iterable[tuple[str, str, str]], name: str) -> None:

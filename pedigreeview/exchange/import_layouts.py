@@ -59,7 +59,7 @@ def recall(memory: Mapping[str, Any], sheets: Sheets, guessed: ImportPlan) -> Im
         meaning = held.get("meaning") if isinstance(held, Mapping) else None
         if meaning not in meanings(form):
             return guessed
-        trait = str(held.get("trait") or column.heading) if meaning == "trait" else ""
+        trait = str(held.get("trait") or column.trait_name()) if meaning == "trait" else ""
         why = "You read such a table this way before."
         taken.append(replace(column, meaning=str(meaning), trait=trait, why=why, confidence=1.0))
     first = said.get("seed_parent_first")

@@ -72,6 +72,10 @@ class ColumnPlan:
     why: str = ""
     confidence: float = 0.0
 
+    def trait_name(self) -> str:
+        """The name of a trait that the column would be; one without a heading has one too."""
+        return self.heading or f"Column {self.index + 1}"
+
 
 @dataclass(frozen=True, slots=True)
 class ImportPlan:
@@ -106,7 +110,7 @@ class ImportPlan:
         columns = []
         for column in self.columns:
             if column.index == index:
-                name = trait or column.heading if meaning == "trait" else ""
+                name = trait.strip() or column.trait_name() if meaning == "trait" else ""
                 column = replace(
                     column, meaning=meaning, trait=name, why="You said so.", confidence=1.0
                 )

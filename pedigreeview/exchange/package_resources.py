@@ -32,6 +32,8 @@ __all__ = [
 DESCRIPTOR = "datapackage.json"
 _PLAIN_NAME = re.compile(r"[^/\\:\x00-\x1f\ud800-\udfff]+\Z")
 _NO_PATH = re.compile("[\x00-\x1f\ud800-\udfff]")
+_LONGEST_NAME = 255
+"""Bytes of the longest name that the usual file systems take; of a longer one none can be asked."""
 _TABULAR = (".csv", ".tsv", ".tab", ".txt")
 
 
@@ -113,7 +115,11 @@ def _table_name(path: str) -> str:
 
 
 def _is_plain(path: str) -> bool:
-    return bool(_PLAIN_NAME.match(path)) and path not in (".", "..")
+    return (
+        bool(_PLAIN_NAME.match(path))
+        and path not in (".", "..")
+        and len(path.encode()) <= _LONGEST_NAME
+    )
 
 
 def _lies_in(path: Path, root: Path) -> bool:

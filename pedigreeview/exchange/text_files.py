@@ -172,7 +172,7 @@ def _separator(text: str, known: Collection[str], name: str) -> str:
 
     def worth(separator: str) -> tuple[int, int, bool]:
         cells = _heading(text, separator)
-        return len({plain(c) for c in cells} & wanted), len(cells), separator == preferred
+        return len({plain(c) for c in set(cells)} & wanted), len(cells), separator == preferred
 
     return max(SEPARATORS, key=worth)
 

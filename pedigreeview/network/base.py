@@ -75,7 +75,7 @@ class Base:
             noun = kind if count == 1 else plural
             stated = sum(founder.stated for founder in members)
             how = "stated" if stated == count else "taken"
-            said.append(f"{count} {noun} {how} as {_fixed(kind, fixation)}")
+            said.append(f"{count} {noun} {how} as {_fixed(kind, fixation, count)}")
         line = f"Base: founders unrelated; {', '.join(said)}."
         if self.outcrossing:
             rates = ", ".join(
@@ -90,9 +90,11 @@ class Base:
         return line
 
 
-def _fixed(kind: str, fixation: float) -> str:
+def _fixed(kind: str, fixation: float, count: int) -> str:
+    if fixation == 1 and kind != "plant":
+        return "a pure line (fixation 1)" if count == 1 else "pure lines (fixation 1)"
     if fixation == 1:
-        return "pure lines (fixation 1)" if kind != "plant" else "fully fixed (fixation 1)"
+        return "fully fixed (fixation 1)"
     if fixation == 0:
         return "not inbred (fixation 0)"
     return f"fixation {decimal_text(fixation)}"

@@ -134,7 +134,8 @@ def _parents(
     finding: list[ParentFinding] | None,
 ) -> Parents:
     raised = book.raised(plant)
-    if raised == "founder":
+    # What should have come of another and names none is taken as what its ancestry is: unknown.
+    if raised == "founder" or not (plant.cross if raised == "cross" else plant.source):
         return Parents("founder")
     if raised != "cross":
         return Parents(raised, source=plant.source, selfings=plant.selfings)

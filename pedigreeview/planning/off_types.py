@@ -77,6 +77,7 @@ class OffTypes:
 
     allowed : by the standard; bound : upper bound of their share
     enough : plants without an off-type that would show a share below `wanted`
+    strays : outcrosses and volunteers of the row, which count neither as off-types nor as plants
     """
 
     seen: int
@@ -85,6 +86,7 @@ class OffTypes:
     bound: float
     wanted: float
     enough: int
+    strays: int = 0
 
     @property
     def uniform(self) -> bool:
@@ -95,11 +97,14 @@ class OffTypes:
         """What was seen, what it may still hide, how many to look at."""
         if self.plants == 0:
             return ["No plant of it has been looked at."]
+        beside = {0: "", 1: " (1 outcross or stray)"}.get(
+            self.strays, f" ({self.strays} outcrosses or strays)"
+        )
         none = "No off-type" if self.seen == 0 else f"{self.seen} off-type{'s' * (self.seen > 1)}"
         noun = "plant" if self.plants == 1 else "plants"
         found = [
-            f"{none} in {self.plants} {noun}: up to {100 * self.bound:.2g}% may still be off-types "
-            "(95% bound)."
+            f"{none} in {self.plants} {noun}{beside}: up to {100 * self.bound:.2g}% may still be "
+            "off-types (95% bound)."
         ]
         if not self.uniform:
             found.append(f"That is more than the {self.allowed} allowed where 1% is tolerated.")
@@ -111,8 +116,8 @@ class OffTypes:
         return found
 
 
-def judge_off_types(seen: int, plants: int, *, wanted: float = 0.05) -> OffTypes:
-    """Off-types seen among so many plants of a row."""
+def judge_off_types(seen: int, plants: int, *, wanted: float = 0.05, strays: int = 0) -> OffTypes:
+    """Off-types seen among so many plants of a row, its `strays` counted in neither."""
     return OffTypes(
         seen,
         plants,
@@ -120,4 +125,5 @@ def judge_off_types(seen: int, plants: int, *, wanted: float = 0.05) -> OffTypes
         upper_bound(seen, plants) if plants else 1.0,
         wanted,
         plants_to_trust(wanted),
+        strays,
     )

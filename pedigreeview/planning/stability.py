@@ -72,6 +72,9 @@ class TraitSpread:
         """'still varies', 'as even as its parents' or 'too few to tell'."""
         if self.low is None or self.high is None:
             return "too few to tell"
+        if not self.sd and self.number < _FEW:
+            # Without any spread the interval has no width, however few they are.
+            return "too few to tell"
         if self.low > 1:
             return "still varies"
         return "as even as its parents" if self.high < 2 else "too few to tell"
@@ -88,6 +91,12 @@ class TraitSpread:
             "as even as its parents": "it is as even as its parents",
             "too few to tell": "too few to tell whether it is as even",
         }[self.verdict]
+        if not self.sd:
+            return (
+                f"{self.trait[:1].upper()}{self.trait[1:]}: all {self.number} plants alike as "
+                f"measured, against one sd of {self.against:.3g}{unit} among plants that are all "
+                f"alike: {words}."
+            )
         return (
             f"{said} against {self.against:.3g}{unit} among plants that are all alike (ratio "
             f"likely between {self.low:.2g} and {self.high:.2g}): {words}."
@@ -116,14 +125,19 @@ class LineReport:
 
     @property
     def verdict(self) -> str:
-        """'not stable', 'too few to tell' or 'looks stable'."""
+        """'not stable', 'too few to tell', 'looks stable', or 'none seen, too few to tell'.
+
+        'looks stable' needs the bound of the share of off-types within what is put up with.
+        """
         varies = any(spread.verdict == "still varies" for spread in self.spreads)
-        own = [odd for odd in self.odd if not odd.foreign]
+        own = self.off_types.seen > 0
         if self.segregating or varies or (own and not self.off_types.uniform):
             return "not stable"
         if self.off_types.plants < _FEW or self.inbreeding is None or self.inbreeding < 0.9:
             return "too few to tell"
-        return "looks stable"
+        if self.off_types.bound <= self.off_types.wanted:
+            return "looks stable"
+        return "too few to tell" if own else "none seen, too few to tell"
 
     def sentences(self) -> list[str]:
         """The verdict, then what it rests on."""
@@ -132,7 +146,10 @@ class LineReport:
             "looks stable": "looks stable as far as it was scored",
             "too few to tell": "has too little behind it to tell",
         }
-        found = [f"{self.code} {words[self.verdict]}."]
+        if self.verdict in words:
+            found = [f"{self.code} {words[self.verdict]}."]
+        else:
+            found = [f"{self.code}: no own off-type seen, too few to tell."]
         if self.inbreeding is not None:
             name = f"{self.generation}, " if self.generation else ""
             found.append(
@@ -208,7 +225,8 @@ def line_report(net: PedigreeNetwork, code: str, *, wanted: float = 0.05) -> Lin
             spread = _spread(net, trait, code, plants)
             if spread is not None:
                 spreads.append(spread)
-    seen = len({one.plant for one in odd})
+    strays = {one.plant for one in odd if one.foreign}
+    seen = {one.plant for one in odd} - strays
     return LineReport(
         code,
         plants,
@@ -217,7 +235,7 @@ def line_report(net: PedigreeNetwork, code: str, *, wanted: float = 0.05) -> Lin
         more,
         tuple(odd),
         tuple(segregating),
-        judge_off_types(seen, len(judged), wanted=wanted),
+        judge_off_types(len(seen), len(judged - strays), wanted=wanted, strays=len(strays)),
         tuple(spreads),
     )
 

@@ -4,9 +4,36 @@ from __future__ import annotations
 
 import os
 import sys
+from collections.abc import Callable
 from pathlib import Path
+from types import TracebackType
+from typing import TYPE_CHECKING
 
-__all__ = ["run"]
+if TYPE_CHECKING:
+    from pedigreeview.window.main_window import MainWindow
+
+__all__ = ["run", "telling"]
+
+_Hook = Callable[[type[BaseException], BaseException, TracebackType | None], None]
+
+
+def telling(window: MainWindow) -> _Hook:
+    """What Python is to do with a mistake of the program that nothing else caught.
+
+    A click that ends in one would else do nothing at all: Qt goes on, and the traceback goes to a
+    terminal that most people do not have.
+    """
+
+    def tell(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        from pedigreeview.window.errands import OwnFault
+
+        if not isinstance(error, Exception) or os.environ.get("PEDIGREEVIEW_DEBUG"):
+            sys.__excepthook__(kind, error, trace)
+        # One dialog is enough: what is painted anew would else open one after the other.
+        if isinstance(error, Exception) and window.dialog is None:
+            window.show_fault(OwnFault(error))
+
+    return tell
 
 
 def run(path: Path | None = None, *, founders_as: str = "", fixation: float | None = None) -> int:
@@ -32,6 +59,7 @@ def run(path: Path | None = None, *, founders_as: str = "", fixation: float | No
     app.setOrganizationName("pedigreeview")
     app.setDesktopFileName("pedigreeview")
     window = MainWindow()
+    sys.excepthook = telling(window)
     window.show()
     if path is not None:
         said = founders_as or fixation is not None

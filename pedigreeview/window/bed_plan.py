@@ -104,13 +104,13 @@ class _Ground(QWidget):
         wide = max(8 * s, min(16 * s, longest + 4 * s))
         high = metrics.height() * 1.0 + 2 * s
         gap = s / 2
-        left = 12.0 * s
-        room = max(1, int((self.width() - left - s) // (wide + gap)))
         y = 0.0
         self._spots, self._titles = [], []
         for bed in self._map.beds:
             self._titles.append((QRectF(0, y, self.width(), 3 * s), bed.bed, True))
             y += 3.5 * s
+            left = 12.0 * s if any(row.row for row in bed.rows) else 0.0
+            room = max(1, int((self.width() - left - s) // (wide + gap)))
             for row in bed.rows:
                 self._titles.append((QRectF(0, y, left - s, high), row.row, False))
                 held = dict(row.standing)

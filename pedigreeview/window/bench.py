@@ -8,8 +8,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QApplication, QFrame, QScrollArea
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtWidgets import QApplication, QFrame, QScrollArea, QWidget
+from shiboken6 import isValid
 
 from pedigreeview.window.forms.form import Form
 from pedigreeview.window.labels import column
@@ -30,7 +31,9 @@ class Bench(QFrame):
         self.form: Form | None = None
         self._below: list[Form] = []
         """Forms with something typed in them, the last one on top."""
-        self._room = 0
+        self._room, self._wide = 0, 46 * step()
+        self._before: QWidget | None = None
+        """Where the keys went before there was a form."""
         self._area = QScrollArea()
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
@@ -48,7 +51,9 @@ class Bench(QFrame):
         when the new one is closed.
         """
         held, self.form = self.form, None
-        if held is not None:
+        if held is None:
+            self._before = QApplication.focusWidget()
+        else:
             self._area.takeWidget()
             if held.touched():
                 held.hide()
@@ -69,10 +74,21 @@ class Bench(QFrame):
         self.show()
 
     def fit(self, room: int = 0) -> None:
-        """As wide as the size of the text asks for, within the window."""
+        """As wide as the size of the text asks for, within the window.
+
+        It gives way as far as its form can, and never makes the window wider than that: a wider
+        window would ask for a wider bench again.
+        """
         self._room = room
         wide = 46 * step()
-        self.setFixedWidth(min(wide, room * 4 // 10) if room else wide)
+        self._wide = min(wide, room * 4 // 10) if room else wide
+        least = self.form.minimumSizeHint().width() + 3 * step() if self.form is not None else 0
+        self.setMinimumWidth(min(self._wide, max(wide // 2, least)))
+        self.setMaximumWidth(self._wide)
+        self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        return QSize(self._wide, super().sizeHint().height())
 
     def close_form(self) -> None:
         """Put the form away; the one that waits below it comes back."""
@@ -103,6 +119,9 @@ class Bench(QFrame):
             return
         self.hide()
         self.left.emit()
+        before, self._before = self._before, None
+        if before is not None and isValid(before) and before.isVisible():
+            before.setFocus()
 
     def focusNextPrevChild(self, next: bool) -> bool:
         """Tab goes round within the form: who writes does not land in the picture by accident."""

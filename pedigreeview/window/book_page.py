@@ -1,12 +1,15 @@
 """What every page of the window can be told: another book, an edit, the plant looked at, the look.
 
 A page of the rail is a `BookPage`.  `LazyPage` stands in for one until it is first looked at, so
-that a page which nobody opens costs nothing at the start.
+that a page which nobody opens costs nothing at the start.  What happens while a page is not on show
+it only remembers (`hear`, `hear_mark`, `hear_picked`), and makes up for it when the window turns to
+it (`catch_up`), so that no edit waits for pages that nobody sees.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Signal
@@ -25,6 +28,18 @@ Shown = tuple[str, Sequence[str], Sequence[Sequence[Any]]]
 """A table as it is shown: its title, its headings, and its rows of texts, numbers and blanks."""
 
 
+@dataclass(slots=True)
+class _Missed:
+    """What a page has not been told yet."""
+
+    opened: Opened
+    change: Change | None
+    """The last edit; None where the book itself is another."""
+    anew: bool = False
+    code: str | None = None
+    picked: tuple[str, ...] | None = None
+
+
 class BookPage(QWidget):
     """A page of the rail."""
 
@@ -32,6 +47,69 @@ class BookPage(QWidget):
     """A plant is asked for in focus on the Pedigree page."""
     picked = Signal(object)
     """Plants were picked here, as a tuple of codes; the other pages hear of it."""
+
+    waits = True
+    """Whether the page is told of the book only when it is looked at; else it waits by itself."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._missed: _Missed | None = None
+
+    # What the window calls ----------------------------------------------------------------------
+
+    def hear(self, opened: Opened | None, change: Change | None = None, *, now: bool) -> None:
+        """Tell the page of another book, or of the same one after a change.
+
+        now : whether the page is on show, or is to be ready at once
+        """
+        missed = self._missed
+        if now or not self.waits or opened is None:
+            self._missed = None
+            self._tell(opened, change if missed is None or not missed.anew else None)
+            if missed is not None and change is not None:
+                self._make_up(missed)
+        elif change is None:
+            self._missed = _Missed(opened, None, anew=True)
+        elif missed is None:
+            self._missed = _Missed(opened, change)
+        else:
+            missed.opened = opened
+            missed.change = None if missed.anew else change
+
+    def hear_mark(self, code: str) -> None:
+        """Tell the page which plant the window is at."""
+        if self._missed is not None:
+            self._missed.code = code
+        else:
+            self.mark(code)
+
+    def hear_picked(self, codes: tuple[str, ...]) -> None:
+        """Tell the page which plants were picked elsewhere."""
+        if self._missed is not None:
+            self._missed.picked = codes
+        else:
+            self.take_picked(codes)
+
+    def catch_up(self) -> None:
+        """Make up for what happened while the page was not on show."""
+        missed, self._missed = self._missed, None
+        if missed is not None:
+            self._tell(missed.opened, missed.change)
+            self._make_up(missed)
+
+    def _tell(self, opened: Opened | None, change: Change | None) -> None:
+        if change is None or opened is None:
+            self.show_opened(opened)
+        else:
+            self.book_changed(opened, change)
+
+    def _make_up(self, missed: _Missed) -> None:
+        if missed.picked is not None:
+            self.take_picked(missed.picked)
+        if missed.code is not None:
+            self.mark(missed.code)
+
+    # What a page answers ------------------------------------------------------------------------
 
     def show_opened(self, opened: Opened | None) -> None:
         """Another book, or none."""
@@ -75,7 +153,8 @@ class LazyPage(BookPage):
         return self._made
 
     def page(self) -> BookPage:
-        """The page itself, made now if need be."""
+        """The page itself, made now if need be, and up to date."""
+        self.catch_up()
         if self._made is None:
             page = self._made = self._make()
             layout = self.layout()
@@ -88,6 +167,10 @@ class LazyPage(BookPage):
             page.take_picked(self._picked)
             page.mark(self._code)
         return self._made
+
+    def hear(self, opened: Opened | None, change: Change | None = None, *, now: bool) -> None:
+        # A page that is not made yet remembers what it is told by itself.
+        super().hear(opened, change, now=now or self._made is None)
 
     def showEvent(self, event: QShowEvent) -> None:
         self.page()

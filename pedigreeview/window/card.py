@@ -338,10 +338,12 @@ class Card(QWidget):
 
     def _add_crosses(self, net: PedigreeNetwork, code: str) -> None:
         as_seed, as_pollen = net.crosses_of(code)
+        both = set(as_seed) & set(as_pollen)
         candidates = {row.cross for row in net.book.pollen_candidates}
         for title, crosses in (
-            (self.tr("Crosses as seed parent"), as_seed),
-            (self.tr("Crosses as pollen parent"), as_pollen),
+            (self.tr("Selfings"), [one for one in as_seed if one in both]),
+            (self.tr("Crosses as seed parent"), [one for one in as_seed if one not in both]),
+            (self.tr("Crosses as pollen parent"), [one for one in as_pollen if one not in both]),
         ):
             if not crosses:
                 continue
@@ -368,7 +370,7 @@ class Card(QWidget):
             (self.tr("Sown"), plant.sown),
             (self.tr("Place"), plant.place),
             (self.tr("Protected"), plant.protected),
-            (self.tr("Note"), plant.note),
+            (self.tr("Remark"), plant.note),
             *plant.extra.items(),
         ]
         for title, text in facts:

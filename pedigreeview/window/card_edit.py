@@ -10,8 +10,8 @@ import datetime
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent
+from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QToolButton, QWidget
 
 from pedigreeview.book.edits import Edit
@@ -30,7 +30,7 @@ from pedigreeview.window.forms.fields import (
     TextField,
 )
 from pedigreeview.window.keeping import place_for_book
-from pedigreeview.window.labels import Flow, column, plain_button, sentence
+from pedigreeview.window.labels import Flow, column, sentence
 from pedigreeview.window.style import step
 from pedigreeview.window.words import status_word
 
@@ -201,9 +201,24 @@ class Value(QWidget):
         return super().eventFilter(watched, event)
 
 
+class _Adder(QToolButton):
+    """As wide as its text, so that it begins where its column begins."""
+
+    def sizeHint(self) -> QSize:
+        metrics = QFontMetrics(self.font())
+        return QSize(metrics.horizontalAdvance(self.text()) + 2, metrics.height() + 4)
+
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
+
+
 def adding_button(text: str, name: str, act: Callable[[], object]) -> QToolButton:
     """A word to click on that adds something to the card, set like a link."""
-    button = plain_button(text, name, act)
+    button = _Adder()
+    button.setText(text)
+    button.setAccessibleName(name)
+    button.setToolTip(name)
+    button.clicked.connect(lambda: act())
     button.setProperty("role", "why")
     button.setCursor(Qt.CursorShape.PointingHandCursor)
     return button
@@ -261,7 +276,7 @@ class CardFacts(QWidget):
             "place": self.tr("Place"),
             "obtained_from": self.tr("Obtained from"),
             "protected": self.tr("Protected"),
-            "note": self.tr("Note"),
+            "note": self.tr("Remark"),
             "plant": self.tr("Code"),
         }
 

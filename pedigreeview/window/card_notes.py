@@ -184,7 +184,7 @@ class CardNotes(QWidget):
         self._list(self.tr("Moves"), [_dated(*move) for move in reversed(moves)])
         if self._desk is not None and not reading_only(self._desk):
             name = self.tr("Write a dated note of {}").format(self._code)
-            self.add_button = adding_button(self.tr("+ note of the day"), name, self.write)
+            self.add_button = adding_button(self.tr("+ note"), name, self.write)
             self._layout.addWidget(self.add_button, 0, Qt.AlignmentFlag.AlignLeft)
 
     def _list(self, title: str, lines: list[str], few: int = _FEW) -> None:

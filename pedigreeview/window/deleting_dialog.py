@@ -18,7 +18,7 @@ from pedigreeview.book.records import Cross, Plant, Record
 from pedigreeview.window.forms.fields import Field, PlantField, TextField
 from pedigreeview.window.forms.record_field import RecordField
 from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
-from pedigreeview.window.record_words import about_words, record_name
+from pedigreeview.window.record_words import about_words, record_name, table_words
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count
 
@@ -94,12 +94,14 @@ class DeletingDialog(QDialog):
     def _hanging_text(self, hangs: HangsOn) -> str:
         if not hangs.hanging:
             return self.tr("Nothing hangs on it.")
-        lines = []
+        lines, tables = [], table_words()
         for one in hangs.hanging:
-            line = f"{one.count:,} {one.what}"
+            named = tables.get(one.table)
+            line = f"{named}: {one.count:,}" if named else f"{one.count:,} {one.what}"
             if one.examples:
                 more = ", …" if one.count > len(one.examples) else ""
-                line += f": {', '.join(one.examples)}{more}"
+                codes = f"{', '.join(one.examples)}{more}"
+                line += f" ({codes})" if named else f": {codes}"
             lines.append(f"•  {line}")
         free = self.tr("Only its own data hang on it:")
         other = self.tr("On it hang:")

@@ -27,7 +27,7 @@ __all__ = ["GrowingPanel"]
 _KIND = "whole:growing"
 _PAUSE = 250
 """Milliseconds after the last change before planning is asked."""
-_NARROW = 100
+_NARROW = 150
 """Steps of the grid below which the two halves stand below each other."""
 
 

@@ -13,12 +13,13 @@ from PySide6.QtWidgets import (
     QLabel,
     QRadioButton,
     QSpinBox,
+    QVBoxLayout,
     QWidget,
 )
 
 from pedigreeview.window.forms.fields import PlantField
 from pedigreeview.window.growing_question import GrowingQuestion, TypedGenes
-from pedigreeview.window.labels import Flow, column, sentence
+from pedigreeview.window.labels import Flow, column, sentence, set_apart
 from pedigreeview.window.relatedness_choice import chooser
 from pedigreeview.window.style import step
 
@@ -125,12 +126,12 @@ class GrowingTarget(QWidget):
         grid.setColumnStretch(3, 1)
         return self.numbers
 
-    def _terms(self) -> QGridLayout:
+    def _terms(self) -> QVBoxLayout:
         """Assurance, losses, bed and what the plant shall be."""
         s = step()
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(2 * s)
-        grid.setVerticalSpacing(max(2, s // 3))
+        outer = column(s)
+        terms = Flow(s)
+        outer.addLayout(terms)
         self.at_least = self._count(1, 50, 1)
         self.assurance = self._count(50, 99, 95)
         self.germination = self._count(1, 100, 90)
@@ -158,26 +159,40 @@ class GrowingTarget(QWidget):
             (self.tr("Chromosome of a kept gene"), self.chromosome),
             (self.tr("and its place there"), self.position),
         )
-        for at, (words, field) in enumerate(cells):
-            row, place = divmod(at, 2)
+        self._cells: list[tuple[QWidget, QWidget]] = []
+        for words, field in cells:
             field.setAccessibleName(words)
-            grid.addWidget(sentence(words), row, 2 * place)
-            grid.addWidget(field, row, 2 * place + 1)
-        for place in (0, 2):
-            grid.setColumnStretch(place, 3)
-            grid.setColumnStretch(place + 1, 2)
+            cell = QWidget()
+            held = QHBoxLayout(cell)
+            held.setContentsMargins(0, 0, 0, 0)
+            held.setSpacing(max(2, s // 2))
+            held.addWidget(sentence(words), 1)
+            held.addWidget(field)
+            terms.addWidget(cell)
+            self._cells.append((cell, field))
+        self.fit()
         self.fixed = QCheckBox(self.tr("The wanted plant shall breed true"))
         self.fixed.setChecked(True)
         self.markers = QCheckBox(self.tr("Carriers can be told by a marker"))
-        for at, tick in enumerate((self.fixed, self.markers)):
+        ticks = Flow(2 * s)
+        outer.addLayout(ticks)
+        for tick in (self.fixed, self.markers):
             tick.toggled.connect(lambda _: self.changed.emit())
-            grid.addWidget(tick, 4, 2 * at, 1, 2)
+            ticks.addWidget(tick)
         for field in (self.seed, self.pollen):
             field.changed.connect(self.changed)
-        return grid
+        return outer
+
+    def fit(self) -> None:
+        """Cells of one width, so that those below each other stand in line."""
+        s = step()
+        for cell, field in self._cells:
+            cell.setFixedWidth(35 * s)
+            field.setFixedWidth(16 * s)
 
     def _count(self, low: int, high: int, value: int) -> QSpinBox:
         box = QSpinBox()
+        set_apart(box)
         box.setRange(low, high)
         box.setValue(value)
         box.valueChanged.connect(lambda _: self.changed.emit())

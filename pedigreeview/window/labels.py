@@ -7,6 +7,7 @@ from collections.abc import Callable
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
+    QAbstractSpinBox,
     QFrame,
     QLabel,
     QLayout,
@@ -39,6 +40,7 @@ __all__ = [
     "rule",
     "scrolled",
     "sentence",
+    "set_apart",
     "set_measure",
     "why_button",
 ]
@@ -221,6 +223,11 @@ class _WhyButton(QToolButton):
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
+
+
+def set_apart(box: QAbstractSpinBox) -> None:
+    """Keep a number off the edge of its field; a style sheet alone cannot."""
+    box.lineEdit().setTextMargins(step(), 0, 0, 0)
 
 
 def why_button(name: str) -> QToolButton:

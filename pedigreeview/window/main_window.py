@@ -37,7 +37,7 @@ from pedigreeview.window.labels import ElidedButton, Said, column, heading, plai
 from pedigreeview.window.map_page import MapPage
 from pedigreeview.window.menus import Menus
 from pedigreeview.window.opening import Opened, Stated
-from pedigreeview.window.pages import make_page, page_words
+from pedigreeview.window.pages import load_pages, make_page, page_words
 from pedigreeview.window.pedigree_page import PedigreePage
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.rail import Rail
@@ -54,6 +54,10 @@ if TYPE_CHECKING:
     from pedigreeview.book.edits import Change
 
 __all__ = ["MainWindow"]
+
+
+_AFTER_OPENING = 800
+"""Milliseconds after which the modules of the other pages are loaded, when all is on the screen."""
 
 
 class MainWindow(QMainWindow):
@@ -83,6 +87,12 @@ class MainWindow(QMainWindow):
         self.menus = Menus(self)
         self._connect()
         self.exploring = Exploring(self)
+        self._loading = QTimer(self)
+        self._loading.setSingleShot(True)
+        self._loading.setInterval(_AFTER_OPENING)
+        self._loading.timeout.connect(
+            lambda: self.errands.ask("open:pages", load_pages, lambda _: None)
+        )
         self._show_empty()
         self._scale_sides()
         if not self.restoreGeometry(self.preferences.geometry):
@@ -121,6 +131,8 @@ class MainWindow(QMainWindow):
             self.errands, lambda name, **what: self.writing.open(name, **what)
         )
         self.checks = ChecksPage()
+        for waiting in (self.pedigree, self.map, self.reciprocals):
+            waiting.waits = False  # these know by themselves what to leave until they are shown
         made: dict[str, BookPage] = {
             "pedigree": self.pedigree,
             "map": self.map,
@@ -284,15 +296,16 @@ class MainWindow(QMainWindow):
             self.rail.tag(words.name).setEnabled(True)
         for name, page in self.book_pages.items():
             if name != "pedigree":
-                page.show_opened(opened)
+                page.hear(opened, now=False)
         crop, texts = cautions_of(opened.net.book)
         if crop and self.preferences.caution_dismissed(crop):
             texts = []
         self.caution.show_cautions(crop, texts)
         self.keep.show_for(opened)
         self._turn_to("pedigree")
-        self.pedigree.show_opened(opened)
+        self.pedigree.hear(opened, now=True)
         self.pedigree.canvas.setFocus()
+        self._loading.start()
 
     def _tell_book(self, opened: Opened) -> None:
         """What head, foot and rail say of the book."""
@@ -315,8 +328,9 @@ class MainWindow(QMainWindow):
 
     def _book_changed(self, opened: Opened, change: Change) -> None:
         self._tell_book(opened)
+        shown = self.pages.currentWidget()
         for page in self.book_pages.values():
-            page.book_changed(opened, change)
+            page.hear(opened, change, now=page is shown)
         self.bench.tell(Form.book_changed)
 
     def _tell_undo(self) -> None:
@@ -325,7 +339,7 @@ class MainWindow(QMainWindow):
     def _mark(self, code: str) -> None:
         for page in self.book_pages.values():
             if page is not self.pedigree:
-                page.mark(code)
+                page.hear_mark(code)
         self.bench.tell(lambda form: form.look_at(code))
 
     def _picked(self, by: BookPage, codes: tuple[str, ...]) -> None:
@@ -333,7 +347,7 @@ class MainWindow(QMainWindow):
         self.picked = codes
         for page in self.book_pages.values():
             if page is not by:
-                page.take_picked(codes)
+                page.hear_picked(codes)
 
     def open_path(self, path: Path, stated: Stated | None = None) -> None:
         """Open a file or folder; the book that lies open stays until the new one is ready."""
@@ -345,7 +359,7 @@ class MainWindow(QMainWindow):
         self.bench.clear()
         self.desk.lay(None)
         for page in self.book_pages.values():
-            page.show_opened(None)
+            page.hear(None, now=True)
         self._show_empty()
 
     def _show_empty(self) -> None:
@@ -388,6 +402,8 @@ class MainWindow(QMainWindow):
         return next(name for name, page in self._pages.items() if page is shown)
 
     def _turn_to(self, page: str) -> None:
+        if page in self.book_pages:
+            self.book_pages[page].catch_up()
         self.pages.setCurrentWidget(self._pages[page])
         self.rail.show_page(page)
 
@@ -480,6 +496,7 @@ class MainWindow(QMainWindow):
             return
         self.preferences.geometry = self.saveGeometry()
         self.work.end()
+        self._loading.stop()
         self.desk.lay(None)
         self.errands.close()
         super().closeEvent(event)

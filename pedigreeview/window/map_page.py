@@ -66,7 +66,9 @@ class MapPage(BookPage):
         self.tints, self.filters = bars.tints, bars.filters
         self.said = sentence("", "soft")
         self.said.hide()
-        for widget in (bars, self.said):
+        self.key = sentence(self._key_words(None), "soft")
+        self.key.setObjectName("map_key")
+        for widget in (bars, self.key, self.said):
             above.addWidget(widget)
         self.map = BookMap()
         outer.addWidget(tools)
@@ -117,6 +119,9 @@ class MapPage(BookPage):
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
+        if not event.spontaneous():
+            # Else the keys would land on the first control above it.
+            self.map.setFocus()
         self._make()
 
     def _make(self) -> None:
@@ -151,7 +156,24 @@ class MapPage(BookPage):
 
     # Tints and filters --------------------------------------------------------------------------
 
+    def _key_words(self, tint: Tint | None) -> str:
+        """What colours, marks and lines of the map say."""
+        if tint is None:
+            colours = self.tr(
+                "Colours are the founders' shares of each plant, grey what is unknown."
+            )
+        else:
+            colours = self.tr(
+                "Patterns tell classes apart without colour; dots stand for no value."
+            )
+        lines = self.tr(
+            "Dotted lines come from pollen parents. Of a marked plant: ancestors full with full "
+            "lines, what came from it hatched with dashed lines."
+        )
+        return self.tr("{} {}").format(colours, lines)
+
     def _tinted(self, tint: Tint | None) -> None:
+        self.key.setText(self._key_words(tint))
         if self.map.overview is not None:
             self.map.set_tint(tint)
 

@@ -92,7 +92,7 @@ class Menus:
         self._add(
             menu,
             "save_picture",
-            w.tr("Save the &picture …"),
+            w.tr("Save the pict&ure …"),
             w.asides.save_picture,
             "Ctrl+E",
             book=True,
@@ -130,7 +130,7 @@ class Menus:
         self._add(
             menu,
             "save_as",
-            w.tr("Save &as …"),
+            w.tr("Save in another for&m …"),
             w.asides.save_as,
             "Ctrl+Shift+S",
             book=True,

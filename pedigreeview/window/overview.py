@@ -276,7 +276,14 @@ class BookMap(MapFrame):
             if self._painter is None or self._overview is None or not len(self._overview):
                 painter.fillRect(area, colour(self._theme["ground"]))
                 painter.setPen(colour(self._theme["ink_soft"]))
-                painter.drawText(area, Qt.AlignmentFlag.AlignCenter, self.tr("No plants yet."))
+                painter.drawText(
+                    area,
+                    Qt.AlignmentFlag.AlignCenter,
+                    self.tr(
+                        "No plants yet.\n\nF3 writes down a variety from elsewhere, "
+                        "F4 a cross of two."
+                    ),
+                )
             else:
                 self._painter.paint(
                     painter, self.frame(), self._showing, self.viewport().devicePixelRatioF()
@@ -298,9 +305,9 @@ class BookMap(MapFrame):
         drawn, there = self._painter.drawn
         if there <= drawn:
             return
-        words = self.tr("{} of about {} lines to parents drawn; nearer, all are").format(
-            f"{drawn:,}", f"{there:,}"
-        )
+        words = self.tr(
+            "{} of about {} lines to parents are drawn; come nearer to see all."
+        ).format(f"{drawn:,}", f"{there:,}")
         painter.setFont(font(self._theme, 11.0 * self._text))
         wide = painter.fontMetrics().horizontalAdvance(words) + 12
         high = 18 * self._text

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QMenu
 
+from pedigreeview.book.pins import LAST_PINS
 from pedigreeview.book.records import Bookmark
 from pedigreeview.window.words import named
 
@@ -22,8 +23,6 @@ if TYPE_CHECKING:
 
 __all__ = ["LAST_PINS", "PageBookmarks", "pinned_codes"]
 
-LAST_PINS = "(pins)"
-"""Name of the bookmark that holds the pins as they were last."""
 _WAIT = 1500
 """Milliseconds after the last change of the pins until they are kept."""
 

@@ -28,6 +28,8 @@ class PageCard(QObject):
         super().__init__(page)
         self._page, self.card = page, page.card
         self._lit: list[Path] = []
+        self._due = ""
+        """The plant whose card opens with the next event."""
         self._settle = QTimer(self)
         self._settle.setSingleShot(True)
         self._settle.setInterval(_GLIDE)
@@ -45,16 +47,40 @@ class PageCard(QObject):
         """Open the card of a plant; its numbers follow."""
         shown = self._page.shown
         assert shown is not None
+        self._open(code)
+        shown.asking.plant(code, self._show_numbers)
+
+    def show_later(self, code: str) -> None:
+        """The same with the next event, where the picture was drawn in this one.
+
+        The numbers are asked for at once; should they come first, the card opens then.
+        """
+        shown = self._page.shown
+        assert shown is not None
+        self._due = code
+        shown.asking.plant(code, self._show_numbers)
+        QTimer.singleShot(0, self, self._open_due)
+
+    def _open_due(self) -> None:
+        code, self._due = self._due, ""
+        shown = self._page.shown
+        if code and shown is not None and code in shown.net.book.plants:
+            self._open(code)
+
+    def _open(self, code: str) -> None:
+        shown = self._page.shown
+        assert shown is not None
+        self._due = ""
         if code != self.card.code:
             self.forget_why()
         self.card.show_plant(shown.net, code, pinned=code in shown.pins)
         self.card.show()
         self.card.raise_()
         self.lay()
-        shown.asking.plant(code, self._show_numbers)
 
     def _show_numbers(self, answer: PlantAnswer) -> None:
         shown = self._page.shown
+        self._open_due()
         if shown is not None:
             self.card.show_numbers(shown.net, answer)
             shown.asking.chances(answer.code, self.card.show_chances)

@@ -36,6 +36,7 @@ class PagePicture(QObject):
         page = self._page
         shown = page.shown
         assert shown is not None
+        page.behind = False
         page.canvas.set_theme(theme(current_name()))
         if shown.focus is None:
             self._draw_whole()

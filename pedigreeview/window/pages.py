@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from importlib import import_module
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
@@ -13,7 +14,7 @@ from pedigreeview.window.book_page import BookPage, LazyPage
 if TYPE_CHECKING:
     from pedigreeview.window.main_window import MainWindow
 
-__all__ = ["PageWords", "make_page", "page_words"]
+__all__ = ["PageWords", "load_pages", "make_page", "page_words"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,6 +117,22 @@ _MAKERS: dict[str, Callable[[MainWindow], BookPage]] = {
     "parents": _parents,
 }
 """How the pages are made that nothing else in the window needs to know; each on its first look."""
+
+
+_MODULES = (
+    "season_page",
+    "papers.opening",
+    "records_page",
+    "parents_page",
+    "relatedness_page",
+    "judging_page",
+)
+
+
+def load_pages() -> None:
+    """Load the modules of all pages, off the window's thread, before one is looked at."""
+    for name in _MODULES:
+        import_module(f"pedigreeview.window.{name}")
 
 
 def make_page(name: str, window: MainWindow) -> BookPage:

@@ -117,7 +117,10 @@ class ParentsPage(BookPage):
         body = column(s)
         body.setContentsMargins(2 * s, 3 * s, 2 * s, 2 * s)
         inner.setLayout(body)
-        held.addWidget(_both_ways(inner))
+        self._asked_for = inner
+        area = _both_ways(inner)
+        self._side_bar = area.verticalScrollBar()
+        held.addWidget(area)
         self.wishes = WishesPanel()
         self.candidates = CandidatesPanel(order)
         self.limits = LimitsPanel()
@@ -198,6 +201,8 @@ class ParentsPage(BookPage):
         self.table.pair_shown.connect(self._show_row)
         below = QWidget()
         under = column(s)
+        # The top edge of the fields is not to lie under the handle.
+        under.setContentsMargins(0, s, 0, 0)
         below.setLayout(under)
         under.addLayout(self._any_pair())
         self.detail = PairDetail(self._errands)
@@ -241,12 +246,17 @@ class ParentsPage(BookPage):
         self._fit()
 
     def _fit(self) -> None:
-        self._side.setFixedWidth(min(36 * step(), self.width() * 3 // 10))
+        """The side takes three tenths, or what its longest word needs, up to a half."""
+        needed = self._asked_for.minimumSizeHint().width()
+        needed += self._side_bar.sizeHint().width() + 2
+        usual = min(36 * step(), self.width() * 3 // 10)
+        self._side.setFixedWidth(max(usual, min(needed, self.width() // 2)))
 
     def redraw(self) -> None:
         """The theme or the size of the text has changed."""
         self._fit()
         self.table.fit()
+        self.growing.target.fit()
         self.update()
 
     # The book -----------------------------------------------------------------------------------

@@ -17,6 +17,7 @@ from PySide6.QtCore import (
 from PySide6.QtWidgets import QAbstractItemView, QTableView
 
 from pedigreeview.window.style import step
+from pedigreeview.window.words import count
 
 if TYPE_CHECKING:
     from pedigreeview.planning.complement import WishOfPair
@@ -113,13 +114,16 @@ class RankingModel(QAbstractTableModel):
         noted = self.tr("not recorded")
         cells.append(
             (
-                noted if overlap is None else str(round(overlap)),
+                noted if overlap is None else self._days(round(overlap)),
                 -999.0 if overlap is None else overlap,
             )
         )
         made = [*row.made, *(f"⇄ {code}" for code in row.made_other_way)]
         cells.append((", ".join(made) or self.tr("no"), len(made)))
         return cells[column]
+
+    def _days(self, days: int) -> str:
+        return count(days, self.tr("day"), self.tr("days"))
 
     def _wish_cell(self, wish: WishOfPair, *, measured: bool) -> tuple[str, float]:
         """The mid-parent with the observations behind it; a share where the wish is a word."""
@@ -165,6 +169,7 @@ class RankingTable(QTableView):
         head = self.horizontalHeader()
         head.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         head.setHighlightSections(False)
+        head.setStretchLastSection(True)
         head.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.selectionModel().currentRowChanged.connect(lambda at, _: self._tell(at))

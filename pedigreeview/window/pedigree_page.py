@@ -86,6 +86,9 @@ class PedigreePage(BookPage):
         self.view: View | None = None
         self.placed: Any = None
         self._clicked_code = ""
+        self._on_show = True
+        self.behind = False
+        """The picture on the canvas is that of the book before an edit."""
         self._orientation: Literal["down", "right"] = "down"
         self.shades = Shades(errands, self)
         outer = column()
@@ -271,8 +274,26 @@ class PedigreePage(BookPage):
             return
         if shown.focus is None and self.placed is None:
             shown.focus = shown.selected
+        if self._on_show:
+            self._draw_anew()
+        else:
+            self.behind = True
+
+    def hear(self, opened: Opened | None, change: Change | None = None, *, now: bool) -> None:
+        """As of every page; off show the book is taken over, but drawn when it is looked at."""
+        self._on_show = now
+        super().hear(opened, change, now=True)
+
+    def catch_up(self) -> None:
+        """Draw what an edit changed while another page was on show."""
+        super().catch_up()
+        self._on_show = True
+        if self.behind and self.shown is not None:
+            self._draw_anew()
+
+    def _draw_anew(self) -> None:
         self.picture.draw(lay_card=False)  # showing its plant lays it
-        self._mark(say=False)
+        self._mark(say=False, card_later=True)
 
     def show_network(
         self,
@@ -340,7 +361,9 @@ class PedigreePage(BookPage):
             return
         if way.other and way.other not in shown.net.book.plants:
             way = NEAR
-        same = shown.focus == (focus or None) and shown.way == way and self.placed is not None
+        same = shown.focus == (focus or None) and shown.way == way
+        same = same and self.placed is not None and not self.behind
+        first = self.placed is None
         shown.focus, shown.selected = focus or None, selected
         shown.way = way if focus else NEAR
         self.shades.set_focus(focus or selected)
@@ -348,7 +371,7 @@ class PedigreePage(BookPage):
             shown.unfolded = frozenset()
             self.compare.follow()
             self.picture.draw(lay_card=not selected)  # showing its plant lays it
-        self._mark(say=say)
+        self._mark(say=say, card_later=first)
 
     def _clicked(self, code: str) -> None:
         """A click marks the plant, and most clicks then ask for the focus: one visit, not two."""
@@ -371,7 +394,11 @@ class PedigreePage(BookPage):
         shown.selected = code
         self._mark()
 
-    def _mark(self, *, say: bool = True) -> None:
+    def _mark(self, *, say: bool = True, card_later: bool = False) -> None:
+        """Mark the plant and open its card.
+
+        card_later : with the next event, where the picture has just been drawn
+        """
         shown = self.shown
         assert shown is not None
         code = shown.selected
@@ -381,7 +408,10 @@ class PedigreePage(BookPage):
             if shown.focus != code:
                 self.canvas.show_code(code)
             self.drawer.mark(code)
-            self.show_card(code)
+            if card_later and not self.compare.open:
+                self.cards.show_later(code)
+            else:
+                self.show_card(code)
         if say:
             self.visited.emit(shown.focus or "", code)
 
@@ -475,8 +505,13 @@ class PedigreePage(BookPage):
         self.cards.follow()
 
     def show_card(self, code: str) -> None:
-        """Open the card of a plant; two pictures side by side leave no room for it."""
-        if not self.compare.open:
+        """Open the card of a plant; two pictures side by side leave no room for it.
+
+        A card that was on its way when its plant was deleted does not come.
+        """
+        if self.net is None or code not in self.net.book.plants:
+            self.card.hide()
+        elif not self.compare.open:
             self.cards.show(code)
 
     def open_card(self, code: str) -> None:

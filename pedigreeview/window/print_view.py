@@ -27,7 +27,14 @@ from PySide6.QtWidgets import (
 from pedigreeview.book.faults import Fault
 from pedigreeview.drawing.view import Look
 from pedigreeview.window.errands import Errands
-from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.labels import (
+    action_button,
+    column,
+    heading,
+    scrolled,
+    sentence,
+    set_apart,
+)
 from pedigreeview.window.sheet_preview import SheetPreview
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count
@@ -142,6 +149,7 @@ class PrintView(QDialog):
             [self.tr("all on one sheet"), self.tr("full size, over several sheets to join")],
         )
         self.copies = QSpinBox()
+        set_apart(self.copies)
         self.copies.setRange(1, 99)
         self.copies.setAccessibleName(self.tr("Copies"))
         self.grey = QCheckBox(self.tr("In grey, founders told apart by pattern"))

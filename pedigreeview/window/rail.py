@@ -61,7 +61,7 @@ class RailTag(QAbstractButton):
         self.setCheckable(True)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
 
     def set_count(self, text: str) -> None:
         """A small figure at the tag's end, such as the number of problems."""
@@ -76,7 +76,8 @@ class RailTag(QAbstractButton):
         return QSize(width + 6 * s, metrics.height() + 3 * s)
 
     def minimumSizeHint(self) -> QSize:
-        return self.sizeHint()
+        # With large type in a low window the tags move together rather than off the screen.
+        return QSize(self.sizeHint().width(), QFontMetrics(self.font()).height() + step() // 2)
 
     def enterEvent(self, event: QEnterEvent) -> None:
         super().enterEvent(event)
@@ -190,16 +191,20 @@ class _Mark(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.setAccessibleName(self.tr("Crossing Book"))
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
 
     def sizeHint(self) -> QSize:
         return QSize(12 * step(), 5 * step())
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self.sizeHint().width(), 3 * step())
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
         try:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            paint_mark(painter, QRectF(0, 0, 7.5 * step(), 5 * step()), current())
+            high = min(5 * step(), self.height())
+            paint_mark(painter, QRectF(0, 0, 1.5 * high, high), current())
         finally:
             painter.end()
 

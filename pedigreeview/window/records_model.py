@@ -112,7 +112,11 @@ class RecordsModel(QAbstractTableModel):
         if orientation == Qt.Orientation.Horizontal and section < len(self.columns):
             name = self.columns[section].name
             if role == Qt.ItemDataRole.DisplayRole:
-                return column_words().get(name, name)
+                words = column_words().get(name, name)
+                return f"{words[:1].upper()}{words[1:]}"
+            number = self.columns[section].kind in ("whole", "number")
+            if role == Qt.ItemDataRole.TextAlignmentRole and number:
+                return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         return None
 
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:

@@ -29,12 +29,20 @@ from PySide6.QtWidgets import (
 )
 
 from pedigreeview.book.edits import Edit
+from pedigreeview.book.faults import Fault
 from pedigreeview.book.recording.typed_dates import Order
 from pedigreeview.book.records import Record
 from pedigreeview.window.bed_plan import BedPlan
 from pedigreeview.window.book_page import BookPage, Shown
 from pedigreeview.window.desk import Desk
-from pedigreeview.window.labels import SearchField, action_button, column, heading, sentence
+from pedigreeview.window.labels import (
+    Flow,
+    SearchField,
+    action_button,
+    column,
+    heading,
+    sentence,
+)
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.record_cells import shown_value
 from pedigreeview.window.record_words import about_words, choice_words, table_words
@@ -53,6 +61,8 @@ SCORES, BEDS = "view:scores", "view:beds"
 """The two views of the records that are no tables."""
 
 _Index = QModelIndex | QPersistentModelIndex
+_FIRST_ROWS = 60
+"""Rows that say how wide the columns are."""
 _WIDEST = 260
 
 
@@ -174,6 +184,7 @@ class RecordsPage(BookPage):
         left.addWidget(heading(self.tr("Records"), 2))
         left.addWidget(sentence(self.tr("Everything that is written in the book."), "soft"))
         self.tables = QListWidget()
+        self.tables.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.tables.setAccessibleName(self.tr("Tables of the book"))
         for table, text in {**self._views(), **table_words()}.items():
             item = QListWidgetItem(text)
@@ -199,12 +210,15 @@ class RecordsPage(BookPage):
         self.shown = sentence("", "soft")
         self.shown.setWordWrap(False)
         head.addWidget(self.shown, 1)
+        middle.addLayout(head)
+        tools = Flow(s)
         self.search = SearchField(
             self.tr("Show rows that hold …"), self.tr("Show rows that hold a text")
         )
         self.search.textChanged.connect(self._search)
         self.search.left.connect(self._leave_search)
-        head.addWidget(self.search, 1)
+        self.search.setMinimumWidth(32 * s)
+        tools.addWidget(self.search)
         self.new_button = action_button(
             self.tr("New …"), lambda: self.new_wanted.emit(self.model.table)
         )
@@ -213,8 +227,8 @@ class RecordsPage(BookPage):
         self.show_button = action_button(self.tr("Show in the picture"), self.show_plant)
         self.show_button.setToolTip(self.tr("Ctrl+Enter"))
         for button in (self.new_button, self.remove_button, self.show_button):
-            head.addWidget(button)
-        middle.addLayout(head)
+            tools.addWidget(button)
+        middle.addLayout(tools)
         self.stack = QStackedWidget()
         middle.addWidget(self.stack, 1)
         sheet = QWidget()
@@ -252,15 +266,9 @@ class RecordsPage(BookPage):
         self.view.emptied.connect(self.empty)
         self.view.removed.connect(self.remove)
         self.view.opened.connect(self.show_plant)
-        self.view.selectionModel().selectionChanged.connect(lambda *_: self._tell())
+        self.view.selectionModel().selectionChanged.connect(lambda *_: self._tell_rows())
         held.addWidget(self.view, 1)
-        self.hint = sentence(
-            self.tr(
-                "Type into a cell to change it; Tab goes on. Rows from a spreadsheet can be pasted "
-                "over the cells from the marked one on."
-            ),
-            "soft",
-        )
+        self.hint = sentence("", "soft")
         held.addWidget(self.hint)
         return middle
 
@@ -380,7 +388,7 @@ class RecordsPage(BookPage):
         if is_table:
             self.stack.setCurrentIndex(0)
             self.model.show_table(book, table)
-            self._tell()
+            self._tell_rows()
         elif table == SCORES:
             self.stack.setCurrentWidget(self.scores)
             self.scores.show_network(net)
@@ -398,23 +406,36 @@ class RecordsPage(BookPage):
 
     def _search(self, typed: str) -> None:
         self.model.search(typed)
-        self._tell()
+        self._tell_rows()
 
     def _leave_search(self) -> None:
         self.view.setFocus()
 
-    def _tell(self) -> None:
+    def _tell_rows(self) -> None:
         rows, held = self.model.rowCount(), self.model.held
         if rows == held:
             text = count(held, self.tr("row"), self.tr("rows"))
         else:
             text = self.tr("{} of {} rows").format(f"{rows:,}", f"{held:,}")
         self.shown.setText(text)
+        self.hint.setText(self._hint(rows, held))
         self.remove_button.setEnabled(bool(self.marked()))
         self.show_button.setEnabled(bool(self._plant()))
 
+    def _hint(self, rows: int, held: int) -> str:
+        if rows:
+            return self.tr(
+                "Type into a cell to change it; Tab goes on. Rows from a spreadsheet can be pasted "
+                "over the cells from the marked one on."
+            )
+        if held:
+            return self.tr("No row holds this text. Escape shows all rows again.")
+        return self.tr("Nothing is written in this table yet. New … writes down the first row.")
+
     def _widths(self) -> None:
         """Columns as wide as what the first rows hold, the long ones cut."""
+        # The default of 1,000 rows stops the window for seconds.
+        self.view.horizontalHeader().setResizeContentsPrecision(_FIRST_ROWS)
         self.view.resizeColumnsToContents()
         for place in range(self.model.columnCount()):
             wide = min(self.view.columnWidth(place) + step(), _WIDEST)
@@ -456,14 +477,29 @@ class RecordsPage(BookPage):
         if not at.isValid() or not text:
             return
         lines = text.replace("\r\n", "\n").rstrip("\n").split("\n")
-        cells = [
-            (at.row() + down, at.column() + across, cell)
-            for down, line in enumerate(lines)
-            for across, cell in enumerate(line.split("\t"))
-            if at.row() + down < self.model.rowCount()
-            and at.column() + across < self.model.columnCount()
-        ]
-        self.model.write(cells)
+        grid = [line.split("\t") for line in lines]
+        down, across = len(grid), max(len(line) for line in grid)
+        room_down = self.model.rowCount() - at.row()
+        room_across = self.model.columnCount() - at.column()
+        if down > room_down or across > room_across:
+            # Half of it would be worse than nothing: nobody would see what is missing.
+            what = self.tr(
+                "Nothing was pasted: {} by {} cells lie ready, and {} by {} fit from the marked "
+                "cell on."
+            ).format(down, across, room_down, room_across)
+            todo = self.tr(
+                "Mark a cell further up or left. A table of new plants or crosses comes in through "
+                "File, Bring in a table …"
+            )
+            self._desk.refused.emit(Fault(what, todo=todo))
+            return
+        self.model.write(
+            [
+                (at.row() + row, at.column() + place, cell)
+                for row, line in enumerate(grid)
+                for place, cell in enumerate(line)
+            ]
+        )
 
     def empty(self) -> None:
         """Empty the marked cells, as one edit."""

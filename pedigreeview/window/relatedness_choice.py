@@ -173,6 +173,8 @@ class SetChoice(QWidget):
 
     def advice(self) -> str:
         """What to do where the set holds too few plants."""
+        if self._net is not None and not self._net.book.plants:
+            return self.tr("F3 writes down a variety from elsewhere.")
         return {
             "picked": self.tr(
                 "Pick plants in the picture or on the map (Ctrl and a click), or choose another "

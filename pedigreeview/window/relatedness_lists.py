@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from html import escape
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QWidget
 
 from pedigreeview.window.labels import (
@@ -34,6 +34,31 @@ if TYPE_CHECKING:
 __all__ = ["RelatednessLists"]
 
 _GROUPS = 12
+
+
+def _tail(number: str) -> str:
+    """'.25' of '0.25': the point with what follows it."""
+    return "".join(number.partition(".")[1:])
+
+
+class _Number(QLabel):
+    """A number whose point stands below that of the longest in its column."""
+
+    def __init__(self, text: str, longest: str) -> None:
+        super().__init__(text)
+        self._longest = longest
+        self.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._fit()
+
+    def _fit(self) -> None:
+        metrics = self.fontMetrics()
+        own = metrics.horizontalAdvance(_tail(self.text()))
+        self.setContentsMargins(0, 0, metrics.horizontalAdvance(self._longest) - own, 0)
 
 
 class RelatednessLists(QFrame):
@@ -179,14 +204,17 @@ class RelatednessLists(QFrame):
         grid.setColumnStretch(0, 1)
         for at, text in enumerate((self.tr("Plant"), "R", "θ")):
             caption = sentence(text, "caption")
+            if at:
+                caption.setAlignment(Qt.AlignmentFlag.AlignRight)
             caption.setToolTip((text, self.tr("Relationship"), self.tr("Coancestry"))[at])
             grid.addWidget(caption, 0, at)
+        texts = [(decimal_text(one.relationship), decimal_text(one.coancestry)) for one in found]
+        tails = [max((_tail(pair[at]) for pair in texts), key=len, default="") for at in (0, 1)]
         for row, one in enumerate(found, 1):
             label = LinkLabel(link(one.code, named(net.book, one.code)))
             label.setToolTip(self.tr("Explain {} with {}").format(focus, one.code))
             label.followed.connect(lambda code: self.pair_wanted.emit(focus, code))
             grid.addWidget(label, row, 0)
-            for at, value in ((1, one.relationship), (2, one.coancestry)):
-                number = QLabel(decimal_text(value))
-                grid.addWidget(number, row, at)
+            for at, text in enumerate(texts[row - 1]):
+                grid.addWidget(_Number(text, tails[at]), row, at + 1)
         return grid

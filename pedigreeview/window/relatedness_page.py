@@ -30,7 +30,6 @@ from pedigreeview.window.errands import Errands
 from pedigreeview.window.heat_map import HeatMap
 from pedigreeview.window.labels import (
     Flow,
-    action_button,
     column,
     heading,
     plain_button,
@@ -177,8 +176,9 @@ class RelatednessPage(BookPage):
             box.setMinimumContentsLength(19 if box is self.order else 12)
             box.currentIndexChanged.connect(lambda _: self.ask())
         self.plants.which.setMinimumContentsLength(15)
-        self.save_button = action_button(self.tr("Save …"), self.save)
-        self.save_button.setToolTip(self.tr("Save the table or the picture"))
+        self.save_button = plain_button(
+            self.tr("Save …"), self.tr("Save the table or the picture"), self.save
+        )
         for widget in (self.plants, self.measure, self.order):
             row.addWidget(widget)
         for sign, name, zoom in (
@@ -293,7 +293,7 @@ class RelatednessPage(BookPage):
 
     def _fit(self) -> None:
         self.map.setMinimumHeight(min(30 * step(), max(12 * step(), self.height() // 2)))
-        self.lists.setFixedWidth(min(44 * step(), self.width() * 3 // 10))
+        self.lists.setFixedWidth(min(44 * step(), max(22 * step(), self.width() * 3 // 10)))
 
     def _later(self) -> None:
         """Make the table now where it is looked at, else when it is."""

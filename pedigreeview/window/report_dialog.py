@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, cast
 
-from PySide6.QtCore import QCoreApplication, QStandardPaths, Qt, QTimer, Signal
+from PySide6.QtCore import QStandardPaths, Qt, QTimer, Signal
 from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QSplitter, QWidget
 
 from pedigreeview.book.faults import Fault

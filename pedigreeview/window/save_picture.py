@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Literal
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QImage, QPixmap, QResizeEvent
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QCheckBox,
     QComboBox,
     QFileDialog,
@@ -26,7 +27,14 @@ from pedigreeview.book.faults import Fault
 from pedigreeview.drawing.view import Look
 from pedigreeview.reports.chart import file_stem
 from pedigreeview.window.errands import Errands
-from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.labels import (
+    action_button,
+    column,
+    heading,
+    scrolled,
+    sentence,
+    set_apart,
+)
 from pedigreeview.window.style import step
 from pedigreeview.window.writing_dialog import WritingDialog
 
@@ -37,6 +45,8 @@ if TYPE_CHECKING:
 __all__ = ["SavePicture"]
 
 _KINDS = ("svg", "pdf", "png", "dot", "graphml")
+_NARROW = 92
+"""Steps of the grid below which the preview stands under the fields."""
 _PAPERS = ("A4", "A3", "A2", "A1", "A0", "A5", "Letter", "Legal", "Tabloid")
 
 
@@ -97,15 +107,17 @@ class SavePicture(WritingDialog):
         outer = column(2 * s, 3 * s)
         self.setLayout(outer)
         outer.addWidget(heading(self.tr("Save the picture"), 2))
-        row = QHBoxLayout()
+        self._row = row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         row.setSpacing(3 * s)
         fields = QWidget()
         fields.setLayout(self._form(title))
         self.running.setCurrentIndex(int(orientation == "right"))
-        area = scrolled(fields)
+        self._fields = area = scrolled(fields)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         row.addWidget(area, 3)
         self.preview = _Preview()
         self.preview.setObjectName("preview")
+        self.preview.setMinimumHeight(8 * s)
         beside = column(s)
         beside.addWidget(self.preview, 1)
         self.sheets_note = sentence("", "soft")
@@ -130,6 +142,13 @@ class SavePicture(WritingDialog):
         self._kind_changed()
         self.resize(116 * s, 76 * s)
         self.finished.connect(self._leave)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        way = QBoxLayout.Direction
+        narrow = self.width() < _NARROW * step()
+        self._row.setDirection(way.TopToBottom if narrow else way.LeftToRight)
+        self._row.setStretch(1, 1 if narrow else 4)
 
     def _form(self, title: str) -> QFormLayout:
         s = step()
@@ -166,6 +185,7 @@ class SavePicture(WritingDialog):
             [self.tr("fit on one sheet"), self.tr("over several sheets, with marks")],
         )
         self.dpi = QSpinBox()
+        set_apart(self.dpi)
         self.dpi.setRange(50, 1200)
         self.dpi.setValue(200)
         self.dpi.setAccessibleName(self.tr("Dots an inch"))

@@ -22,7 +22,6 @@ from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
-    QHBoxLayout,
     QHeaderView,
     QMenu,
     QTableView,
@@ -45,7 +44,7 @@ from pedigreeview.book.recording.typed_dates import Order
 from pedigreeview.book.records import Trait
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.forms.fields import ChoiceField, DateField, TextField
-from pedigreeview.window.labels import action_button, column, sentence
+from pedigreeview.window.labels import Flow, action_button, column, scrolled, sentence
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.style import current, step
 from pedigreeview.window.words import count, named
@@ -108,7 +107,7 @@ class _Model(QAbstractTableModel):
 
     def _title(self, name: str) -> str:
         unit = self.traits[name].unit if name in self.traits else ""
-        return f"{name}\n{unit}" if unit else name
+        return f"{name}\n{unit}" if unit and unit != name else name
 
     def _trait_tip(self, name: str) -> str:
         trait = self.traits.get(name)
@@ -217,10 +216,13 @@ class ScoreSheet(QWidget):
         """Traits that are not shown."""
         order: Order = "month-day" if preferences.date_order == "month-day" else "day-month"
         s = step()
-        body = column(s)
-        self.setLayout(body)
-        row = QHBoxLayout()
-        row.setSpacing(s)
+        # With large type the sheet goes on further down.
+        inner, body = QWidget(), column(s)
+        inner.setLayout(body)
+        outer = column()
+        outer.addWidget(scrolled(inner))
+        self.setLayout(outer)
+        row = Flow(s)
         self.which = QComboBox()
         self.which.setAccessibleName(self.tr("Plants to score"))
         self.which.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
@@ -228,7 +230,7 @@ class ScoreSheet(QWidget):
         self.which.currentIndexChanged.connect(self._show)
         self.date = DateField("date", datetime.date.today, order)
         self.date.set_label(self.tr("Day of scoring"))
-        self.date.setMinimumWidth(20 * s)
+        self.date.setMinimumWidth(24 * s)
         self.date.set_text(self.tr("today"))
         self.date.editor.editingFinished.connect(self._show)
         self.of = ChoiceField(
@@ -247,14 +249,15 @@ class ScoreSheet(QWidget):
         self.traits_button.setMenu(self._menu)
         self._menu.aboutToShow.connect(self._fill_menu)
         self.new_trait = action_button(self.tr("New trait …"), self.trait_wanted.emit)
-        top = Qt.AlignmentFlag.AlignTop
-        row.addWidget(self.which, 0, top)
-        row.addWidget(self.date, 0, top)
-        row.addWidget(self.of, 0, top)
-        row.addWidget(self.by, 0, top)
-        row.addStretch(1)
-        row.addWidget(self.traits_button, 0, top)
-        row.addWidget(self.new_trait, 0, top)
+        for widget in (
+            self.which,
+            self.date,
+            self.of,
+            self.by,
+            self.traits_button,
+            self.new_trait,
+        ):
+            row.addWidget(widget)
         body.addLayout(row)
         self.model = _Model(self)
         self.view = _Grid()

@@ -99,7 +99,6 @@ class CrossBoard(QWidget):
                 lambda *_, made=made: self._came_in(made)
             )
             row.addWidget(made)
-        row.addStretch(1)
         self._area = QScrollArea()
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
@@ -183,9 +182,13 @@ class CrossBoard(QWidget):
         full = [made for made in self.columns.values() if made.model.cards]
         spare = self._area.viewport().width() - narrow * (len(self.columns) - len(full))
         spare -= s * len(self.columns)
+        spare += s
         wide = min(34 * s, max(17 * s, spare // max(1, len(full))))
-        for made in self.columns.values():
-            made.fit(wide if made.model.cards else narrow)
+        # What is left over goes to all columns alike, so that the last ends at the edge.
+        rest = max(0, spare - wide * len(full))
+        for at, made in enumerate(self.columns.values()):
+            more = rest * (at + 1) // len(self.columns) - rest * at // len(self.columns)
+            made.fit((wide if made.model.cards else narrow) + more)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

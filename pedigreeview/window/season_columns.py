@@ -51,6 +51,8 @@ from pedigreeview.window.words import count
 __all__ = ["BoardColumn", "card_counts", "card_pair"]
 
 _MIME = "application/x-pedigreeview-cross"
+_EDGES = 3.2
+"""Steps of the grid beside the words of a tag: its edges, its hole, its margins."""
 _Index = QModelIndex | QPersistentModelIndex
 _CARD = Qt.ItemDataRole.UserRole + 1
 
@@ -61,6 +63,15 @@ def card_pair(card: BoardCard) -> str:
     if card.pollen_parent and card.pollen_parent == card.seed_parent:
         return f"{seed} ⊗"
     return f"{seed} × {card.pollen_parent}" if card.pollen_parent else f"{seed} ○"
+
+
+def _pair_lines(card: BoardCard, metrics: QFontMetricsF, room: float) -> list[str]:
+    """The cross of a card, on two lines where one is too short."""
+    pair = card_pair(card)
+    if metrics.horizontalAdvance(pair) <= room or " × " not in pair:
+        return [pair]
+    seed, _, pollen = pair.partition(" × ")
+    return [f"{seed} ×", pollen]
 
 
 class _Model(QAbstractListModel):
@@ -142,7 +153,13 @@ class _Tag(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: _Index) -> QSize:
         held: Any = option
         s, line = step(), held.fontMetrics.height()
-        return QSize(18 * s, 3 * line + round(1.8 * s))
+        view = self.parent()
+        assert isinstance(view, _List)
+        model = view.model()
+        assert isinstance(model, _Model)
+        metrics, room = QFontMetricsF(held.font), view.viewport().width() - _EDGES * s
+        lines = max((len(_pair_lines(card, metrics, room)) for card in model.cards), default=1)
+        return QSize(16 * s, (2 + lines) * line + round(1.8 * s))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
         card: BoardCard = index.data(_CARD)
@@ -180,7 +197,9 @@ class _Tag(QStyledItemDelegate):
         strong.setBold(True)
         lines = [(card.cross, strong, colours.ink)]
         if pair != card.cross:
-            lines.append((pair, held.font, colours.ink))
+            room = QFontMetricsF(held.font)
+            pairs = _pair_lines(card, room, view.viewport().width() - _EDGES * s)
+            lines += [(line, held.font, colours.ink) for line in pairs]
         lines.append((parts[0] if parts else "", held.font, colours.soft))
         y = text.top()
         for words, font, pen in lines:
@@ -318,3 +337,4 @@ class BoardColumn(QFrame):
     def fit(self, width: int) -> None:
         """So wide, whatever it holds."""
         self.setFixedWidth(width)
+        self.list.scheduleDelayedItemsLayout()

@@ -6,11 +6,12 @@ Every item says on what its days rest.  What is done here can be undone at once.
 from __future__ import annotations
 
 import datetime
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QKeyEvent, QShowEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -54,6 +55,8 @@ __all__ = ["DueList"]
 _DUE = "season:due"
 _SHOWN = 40
 """Items of a group that are shown before one asks for the rest."""
+_AT_FIRST, _AT_A_TIME = 16, 5
+"""Lines that are made at once; more of them fit no window."""
 _GROUPS = ("late", "now", "soon", "any time")
 
 
@@ -133,6 +136,14 @@ class DueList(QWidget):
         self._eager = False
         """The keys are to go to the first thing to do, once it has come."""
         self.items: list[_Item] = []
+        self._built: object = None
+        """What the list was last made of."""
+        self._lines: Iterator[Callable[[], object]] = iter(())
+        self._held = (-1, 0)
+        self._more = QTimer(self)
+        self._more.setSingleShot(True)
+        self._more.setInterval(0)
+        self._more.timeout.connect(self._add_lines)
         order: Order = "month-day" if preferences.date_order == "month-day" else "day-month"
         s = step()
         body = column(s)
@@ -221,10 +232,17 @@ class DueList(QWidget):
         book, on = self._desk.book, self.on()
         if book is None or on is None:
             return
+        wanted = self.wanted()
+        if not self.isVisible():
+            self._built = None
+            return
+        showing = (tuple(wanted), on, frozenset(self._full), bool(self._due), bool(book.crosses))
+        if showing == self._built:
+            return
+        self._built = showing
         held = self._place()
         clear(self._list)
         self.items = []
-        wanted = self.wanted()
         self.print_button.setEnabled(bool(wanted))
         self._tell(wanted)
         groups: dict[str, list[Due]] = {word: [] for word in _GROUPS}
@@ -236,31 +254,64 @@ class DueList(QWidget):
             "soon": self.tr("The next two weeks"),
             "any time": self.tr("No day is known"),
         }
-        for word, found in groups.items():
-            if found:
-                self._group(word, self.tr("{}  {}").format(titles[word], len(found)), found, on)
+        lines = [
+            line
+            for word, found in groups.items()
+            if found
+            for line in self._group(
+                word, self.tr("{}  {}").format(titles[word], len(found)), found, on
+            )
+        ]
         if not wanted:
-            self._list.addWidget(self._nothing(book, on))
-        self._list.addStretch(1)
-        self._go_back(held)
+            lines.append(lambda: self._list.addWidget(self._nothing(book, on)))
+        lines.append(lambda: self._list.addStretch(1))
+        self._lines, self._held = iter(lines), held
+        self._add_lines(max(_AT_FIRST, held[0] + 2))
+
+    def _add_lines(self, most: int = _AT_A_TIME) -> None:
+        """Add some lines now and the others with the next events, so that no key waits."""
+        added = 0
+        for line in self._lines:
+            line()
+            added += 1
+            if added >= most:
+                break
+        if added:
+            if max(self._held) > 0 or self._held[0] == 0:
+                self._go_back(self._held)
+            self._held = (-1, self._held[1])
+            self._more.start()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._show()
 
     def _tell(self, wanted: Sequence[Due]) -> None:
         text = count(len(wanted), self.tr("thing to do"), self.tr("things to do"))
         self.shown.setText(text if wanted else "")
         self.shown.setVisible(bool(wanted))
 
-    def _group(self, word: str, title: str, found: list[Due], on: datetime.date) -> None:
-        self._list.addWidget(heading(title, 3))
+    def _group(
+        self, word: str, title: str, found: list[Due], on: datetime.date
+    ) -> list[Callable[[], object]]:
+        """What adds the lines of a group: its heading, its items, the way to the rest."""
         most = len(found) if word in self._full else _SHOWN
-        for one in found[:most]:
-            item = self._item(one, on)
-            self.items.append(item)
-            self._list.addWidget(item)
+
+        def item(one: Due) -> None:
+            made = self._item(one, on)
+            self.items.append(made)
+            self._list.addWidget(made)
+
+        lines: list[Callable[[], object]] = [lambda: self._list.addWidget(heading(title, 3))]
+        lines += [partial(item, one) for one in found[:most]]
         if len(found) > most:
             text = self.tr("Show {} more").format(len(found) - most)
-            self._list.addWidget(
-                action_button(text, lambda: self._open(word)), 0, Qt.AlignmentFlag.AlignLeft
+            lines.append(
+                lambda: self._list.addWidget(
+                    action_button(text, lambda: self._open(word)), 0, Qt.AlignmentFlag.AlignLeft
+                )
             )
+        return lines
 
     def _open(self, word: str) -> None:
         self._full.add(word)

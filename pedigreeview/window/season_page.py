@@ -39,6 +39,9 @@ DUE, BOARD, TAKES, SHEETS = "due", "board", "takes", "sheets"
 """The parts of the page, as `go_to` takes them; 'board:24-03' puts the keys on a cross."""
 
 
+_Part = DueList | CrossBoard | Takes | TypingIn
+
+
 class SeasonPage(BookPage):
     """Parts at the side, the chosen one beside them.
 
@@ -64,22 +67,22 @@ class SeasonPage(BookPage):
         self._desk, self._papers, self._turn_to = desk, papers, turn
         self._picked: tuple[str, ...] = ()
         self._number = 0
-        self.due = DueList(desk, errands, preferences, write)
-        self.board = CrossBoard(desk, errands, write)
-        self.takes = Takes(desk, errands)
-        self.sheets = TypingIn(desk, preferences)
-        self._parts: dict[str, DueList | CrossBoard | Takes | TypingIn] = {
-            DUE: self.due,
-            BOARD: self.board,
-            TAKES: self.takes,
-            SHEETS: self.sheets,
+        self._errands, self._preferences, self._write = errands, preferences, write
+        self._makers: dict[str, Callable[[], _Part]] = {
+            DUE: self._make_due,
+            BOARD: self._make_board,
+            TAKES: self._make_takes,
+            SHEETS: self._make_sheets,
         }
+        self._made: dict[str, _Part] = {}
+        """The parts that were looked at so far; making all four at once would take too long."""
+        self._stale: dict[str, bool] = {}
+        """Made parts that were not told of the book yet; whether it is the same after an edit."""
         outer = QHBoxLayout(self)
         outer.setSpacing(0)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(self._side_of())
         outer.addWidget(scrolled(self._middle()), 1)
-        self._connect()
         self.parts.setCurrentRow(0)
         self._fit()
 
@@ -155,25 +158,78 @@ class SeasonPage(BookPage):
         self.hint = sentence("", "soft")
         held.addWidget(self.hint)
         self.stack = QStackedWidget()
-        for part in self._parts.values():
-            self.stack.addWidget(part)
         held.addWidget(self.stack, 1)
         return middle
 
-    def _connect(self) -> None:
-        self.due.plant_wanted.connect(self.plant_wanted)
-        self.due.papers_wanted.connect(self._print_due)
-        self.due.score_wanted.connect(self._score)
-        self.due.counted.connect(self._count)
-        self.board.plant_wanted.connect(self.plant_wanted)
-        self.board.papers_wanted.connect(self._print_cross)
-        self.board.cross_wanted.connect(lambda code: self._turn_to("records", f"crosses:{code}"))
-        self.takes.cross_wanted.connect(lambda code: self.go_to(f"{BOARD}:{code}"))
-        self.sheets.papers_wanted.connect(self.print_papers)
+    # The parts, each made when it is first looked at --------------------------------------------
+
+    def _part(self, word: str) -> _Part:
+        """A part, made if need be, and told of the book."""
+        part = self._made.get(word)
+        if part is None:
+            part = self._made[word] = self._makers[word]()
+            self.stack.addWidget(part)
+            self._stale[word] = False
+        if word in self._stale:
+            part.show_book(same=self._stale.pop(word))
+        return part
+
+    def _make_due(self) -> DueList:
+        due = DueList(self._desk, self._errands, self._preferences, self._write)
+        due.plant_wanted.connect(self.plant_wanted)
+        due.papers_wanted.connect(self._print_due)
+        due.score_wanted.connect(self._score)
+        due.counted.connect(self._count)
+        return due
+
+    def _make_board(self) -> CrossBoard:
+        board = CrossBoard(self._desk, self._errands, self._write)
+        board.plant_wanted.connect(self.plant_wanted)
+        board.papers_wanted.connect(self._print_cross)
+        board.cross_wanted.connect(lambda code: self._turn_to("records", f"crosses:{code}"))
+        return board
+
+    def _make_takes(self) -> Takes:
+        takes = Takes(self._desk, self._errands)
+        takes.cross_wanted.connect(lambda code: self.go_to(f"{BOARD}:{code}"))
+        return takes
+
+    def _make_sheets(self) -> TypingIn:
+        sheets = TypingIn(self._desk, self._preferences)
+        sheets.papers_wanted.connect(self.print_papers)
         for key in ("Ctrl+Return", "Ctrl+Enter"):
-            shortcut = QShortcut(QKeySequence(key), self.sheets)
+            shortcut = QShortcut(QKeySequence(key), sheets)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-            shortcut.activated.connect(self.sheets.record)
+            shortcut.activated.connect(sheets.record)
+        return sheets
+
+    @property
+    def due(self) -> DueList:
+        """What is due."""
+        part = self._part(DUE)
+        assert isinstance(part, DueList)
+        return part
+
+    @property
+    def board(self) -> CrossBoard:
+        """The crosses on their way."""
+        part = self._part(BOARD)
+        assert isinstance(part, CrossBoard)
+        return part
+
+    @property
+    def takes(self) -> Takes:
+        """How the crosses take."""
+        part = self._part(TAKES)
+        assert isinstance(part, Takes)
+        return part
+
+    @property
+    def sheets(self) -> TypingIn:
+        """The garden sheets."""
+        part = self._part(SHEETS)
+        assert isinstance(part, TypingIn)
+        return part
 
     # The book -----------------------------------------------------------------------------------
 
@@ -187,8 +243,14 @@ class SeasonPage(BookPage):
         self._show(same=True)
 
     def _show(self, *, same: bool) -> None:
-        for part in self._parts.values():
-            part.show_book(same=same)
+        shown = self.part()
+        for word, part in self._made.items():
+            # What is due is counted at the side, whatever part is on show.
+            if word in (shown, DUE):
+                self._stale.pop(word, None)
+                part.show_book(same=same)
+            else:
+                self._stale[word] = same and self._stale.get(word, True)
         book = self._desk.book
         crop, texts = cautions_of(book) if book is not None else ("", [])
         self.caution_area.setVisible(bool(texts))
@@ -204,9 +266,9 @@ class SeasonPage(BookPage):
 
     def redraw(self) -> None:
         """The theme or the size of the text has changed."""
-        self.board.redraw()
-        self.takes.redraw()
-        self.sheets.redraw()
+        for part in self._made.values():
+            if not isinstance(part, DueList):
+                part.redraw()
         self._fit()
 
     def take_picked(self, codes: tuple[str, ...]) -> None:
@@ -221,9 +283,9 @@ class SeasonPage(BookPage):
     def go_to(self, part: str) -> None:
         """Turn to a part, such as 'takes', or to a cross on the board, 'board:24-03'."""
         word, _, key = part.partition(":")
-        if word not in self._parts:
+        if word not in self._makers:
             return
-        self.parts.setCurrentRow(list(self._parts).index(word))
+        self.parts.setCurrentRow(list(self._makers).index(word))
         if word == BOARD and key:
             self.board.go_to(key)
         elif word == BOARD:
@@ -239,12 +301,12 @@ class SeasonPage(BookPage):
         word = self.part()
         self.title.setText(self._titles()[word])
         self.hint.setText(self._hints()[word])
-        self.stack.setCurrentWidget(self._parts[word])
+        self.stack.setCurrentWidget(self._part(word))
 
     def _fit(self) -> None:
         self._side.setFixedWidth(min(30 * step(), self.width() * 3 // 10))
         line = self.fontMetrics().height() + step()
-        self.parts.setFixedHeight(len(self._parts) * line + 2 * step())
+        self.parts.setFixedHeight(len(self._makers) * line + 2 * step())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -103,13 +103,13 @@ class Takes(QWidget):
         self.table.setAccessibleName(self.tr("Takes by group"))
         self.table.setHorizontalHeaderLabels(
             [
-                self.tr("group"),
-                self.tr("took"),
-                self.tr("take"),
-                self.tr("likely"),
+                self.tr("Group"),
+                self.tr("Took"),
+                self.tr("Take"),
+                self.tr("Likely"),
                 self.tr("0 to 100%"),
-                self.tr("pollinations"),
-                self.tr("crosses"),
+                self.tr("Pollinations"),
+                self.tr("Crosses"),
             ]
         )
         self.table.verticalHeader().hide()

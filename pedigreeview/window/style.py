@@ -180,6 +180,7 @@ def _sheet(c: Colours, points: float, s: int) -> str:
     serif = ", ".join(f'"{family}"' for family in SERIF) + ", serif"
     n = {key: getattr(c, key).name() for key in Colours.__slots__}
     pale = mixed(c.soft, c.window, 0.45).name()
+    hint = mixed(c.soft, c.sheet, 0.12).name()
     name, icons = current_name(), resource("icons").as_posix()
     half, third = max(2, s // 2), max(2, s // 3)
     return f"""
@@ -269,6 +270,7 @@ QLineEdit, QSpinBox, QComboBox, QTextEdit, QPlainTextEdit {{ background: {n["she
     border: 1px solid {n["rule"]}; border-radius: {third}px; padding: {third}px {s}px;
     min-height: {2 * s}px; selection-background-color: {n["accent"]};
     selection-color: {n["on_accent"]}; }}
+QLineEdit, QComboBox, QTextEdit, QPlainTextEdit {{ placeholder-text-color: {hint}; }}
 QLineEdit:focus, QSpinBox:focus, QComboBox:focus, QTextEdit:focus, QPlainTextEdit:focus {{
     border: 2px solid {n["focus"]}; padding: {third - 1}px {s - 1}px; }}
 QSpinBox QLineEdit {{ border: none; padding: 0; min-height: 0; background: transparent; }}
@@ -291,7 +293,11 @@ QListView::item:hover {{ background: {n["hover"]}; }}
 QTableView {{ gridline-color: {n["rule"]}; }}
 QTableView::item {{ padding: {third}px {s}px; }}
 QHeaderView::section {{ background: {n["window"]}; color: {n["soft"]}; border: none;
-    border-bottom: 1px solid {n["rule"]}; padding: {half}px {s}px; }}
+    border-bottom: 1px solid {n["rule"]}; padding: {half}px {s + 3}px; }}
+QHeaderView::section:checked {{ font-weight: normal; }}
+QTableCornerButton::section {{ background: {n["window"]}; border: none;
+    border-bottom: 1px solid {n["rule"]}; }}
+QAbstractScrollArea::corner {{ background: transparent; border: none; }}
 
 QMenuBar {{ background: {n["window"]}; color: {n["ink"]}; padding: {third}px {half}px; }}
 QMenuBar::item {{ padding: {third}px {s}px; border-radius: {third}px; background: transparent; }}

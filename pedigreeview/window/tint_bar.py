@@ -167,7 +167,7 @@ class TintBar(QFrame):
         self.kind.setAccessibleName(self.tr("Tint plants by"))
         self.kind.setToolTip(self.tr("What the colours of the plants say"))
         for word, text in (
-            ("", self.tr("No tint")),
+            ("", self.tr("Founders")),
             ("coancestry", self.tr("Coancestry with the focus")),
             ("founder", self.tr("Share of a founder")),
             ("cytoplasm", self.tr("Cytoplasm")),

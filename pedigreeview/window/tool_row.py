@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from pedigreeview.window.labels import LinkLabel, keeps_ctrl_e, plain_button
+from pedigreeview.window.labels import LinkLabel, keeps_ctrl_e, plain_button, set_apart
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.style import step
 
@@ -34,6 +34,7 @@ class DepthSpin(QSpinBox):
         self.setAccessibleName(name)
         self.setToolTip(name)
         self.setKeyboardTracking(False)
+        set_apart(self)
 
     def event(self, event: QEvent) -> bool:
         return keeps_ctrl_e(event) or super().event(event)

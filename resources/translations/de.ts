@@ -902,8 +902,8 @@
     </message>
     <message>
         <location filename="../../pedigreeview/window/card_notes.py"/>
-        <source>+ note of the day</source>
-        <translation>+ Tagesnotiz</translation>
+        <source>+ note</source>
+        <translation>+ Notiz</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/card_photos.py"/>
@@ -1269,6 +1269,11 @@
         <location filename="../../pedigreeview/window/judging/genes_panel.py"/>
         <source>Allele</source>
         <translation>Allel</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/judging/hybrid_panel.py"/>
+        <source>Already written down for {}</source>
+        <translation>Schon aufgezeichnet für {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/help_pages.py"/>
@@ -2105,6 +2110,11 @@
         <translation>Codes der Pflanzen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/map_page.py"/>
+        <source>Colours are the founders' shares of each plant, grey what is unknown.</source>
+        <translation>Die Farben sind die Gründeranteile jeder Pflanze, grau ist unbekannt.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/importing/columns_step.py"/>
         <source>Column</source>
         <translation>Spalte</translation>
@@ -2612,6 +2622,11 @@
         <translation>Punkte je Zoll</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/map_page.py"/>
+        <source>Dotted lines come from pollen parents. Of a marked plant: ancestors full with full lines, what came from it hatched with dashed lines.</source>
+        <translation>Gepunktete Linien kommen von Pollenelter. Bei einer markierten Pflanze: Ahnen voll mit vollen Linien, was aus ihr kam schraffiert mit gestrichelten.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/code_fields.py"/>
         <source>Doubled haploid</source>
         <translation>Doppelhaploide</translation>
@@ -2880,6 +2895,11 @@
         <location filename="../../pedigreeview/window/help_pages.py"/>
         <source>F1 is the seed of a first cross, F2 comes from selfing it, BC1F1 from crossing it back. S1 counts selfings of a plant with no cross behind it.</source>
         <translation>F1 ist der Samen einer ersten Kreuzung, F2 entsteht durch Selbstung, BC1F1 durch Rückkreuzung. S1 zählt Selbstungen einer Pflanze, hinter der keine Kreuzung steht.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/relatedness_choice.py"/>
+        <source>F3 writes down a variety from elsewhere.</source>
+        <translation>F3 zeichnet eine Sorte von anderswo auf.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/selection_panel.py"/>
@@ -3195,6 +3215,7 @@
     </message>
     <message>
         <location filename="../../pedigreeview/window/groups.py"/>
+        <location filename="../../pedigreeview/window/tint_bar.py"/>
         <source>Founders</source>
         <translation>Gründer</translation>
     </message>
@@ -4093,7 +4114,7 @@
     <message>
         <location filename="../../pedigreeview/window/season_takes.py"/>
         <source>Likely</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/genes_panel.py"/>
@@ -4260,6 +4281,11 @@
         <location filename="../../pedigreeview/window/overview.py"/>
         <source>Map of the whole book</source>
         <translation>Karte des ganzen Buchs</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/records_page.py"/>
+        <source>Mark a cell further up or left. A table of new plants or crosses comes in through File, Bring in a table …</source>
+        <translation>Eine Zelle weiter oben oder links markieren. Eine Tabelle neuer Pflanzen oder Kreuzungen kommt über Datei, Eine Tabelle einlesen …</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/asides.py"/>
@@ -4727,7 +4753,10 @@
 
 F3 writes down a variety from elsewhere, F4 a cross of two.
 A table that you have comes in through File, Bring in a table …</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Buch ist noch keine Pflanze aufgezeichnet.
+
+F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.
+Eine vorhandene Tabelle kommt über Datei, Eine Tabelle einlesen …</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/line_panel.py"/>
@@ -4759,7 +4788,9 @@ A table that you have comes in through File, Bring in a table …</source>
         <source>No plants yet.
 
 F3 writes down a variety from elsewhere, F4 a cross of two.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Pflanzen.
+
+F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/walking.py"/>
@@ -4799,7 +4830,7 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
     <message>
         <location filename="../../pedigreeview/window/records_page.py"/>
         <source>No row holds this text. Escape shows all rows again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Zeile enthält diesen Text. Esc zeigt wieder alle Zeilen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/line_panel.py"/>
@@ -4825,11 +4856,6 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <location filename="../../pedigreeview/window/reciprocals_page.py"/>
         <source>No such pair</source>
         <translation>Kein solches Paar</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/window/tint_bar.py"/>
-        <source>No tint</source>
-        <translation>Keine Tönung</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/score_sheet.py"/>
@@ -4913,8 +4939,6 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <translation>In diesem Buch nicht aufgeschrieben: {}.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/card.py"/>
-        <location filename="../../pedigreeview/window/card_edit.py"/>
         <location filename="../../pedigreeview/window/forms/other.py"/>
         <source>Note</source>
         <translation>Notiz</translation>
@@ -4973,7 +4997,7 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
     <message>
         <location filename="../../pedigreeview/window/records_page.py"/>
         <source>Nothing is written in this table yet. New … writes down the first row.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Tabelle steht noch nichts. Neu … zeichnet die erste Zeile auf.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/importing/report_view.py"/>
@@ -4994,6 +5018,11 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <location filename="../../pedigreeview/window/rescue_dialog.py"/>
         <source>Nothing was lost.</source>
         <translation>Nichts ging verloren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/records_page.py"/>
+        <source>Nothing was pasted: {} by {} cells lie ready, and {} by {} fit from the marked cell on.</source>
+        <translation>Nichts wurde eingefügt: {} mal {} Zellen liegen bereit, und {} mal {} passen ab der markierten Zelle.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/correcting_dialog.py"/>
@@ -5437,6 +5466,11 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <location filename="../../pedigreeview/window/export_dialog.py"/>
         <source>Passport data</source>
         <translation>Passdaten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/map_page.py"/>
+        <source>Patterns tell classes apart without colour; dots stand for no value.</source>
+        <translation>Muster unterscheiden Klassen ohne Farbe; Punkte stehen für keinen Wert.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/segregation_panel.py"/>
@@ -6247,6 +6281,12 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <translation>Zuverlässigkeit</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/card.py"/>
+        <location filename="../../pedigreeview/window/card_edit.py"/>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/bookmark_dialog.py"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
@@ -6386,11 +6426,6 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
     </message>
     <message>
         <location filename="../../pedigreeview/window/menus.py"/>
-        <source>Save &amp;as …</source>
-        <translation>Speichern &amp;unter …</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/window/menus.py"/>
         <source>Save a &amp;copy …</source>
         <translation>&amp;Kopie speichern …</translation>
     </message>
@@ -6427,13 +6462,18 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
     </message>
     <message>
         <location filename="../../pedigreeview/window/menus.py"/>
-        <source>Save the &amp;picture …</source>
-        <translation>Bild s&amp;peichern …</translation>
+        <source>Save in another for&amp;m …</source>
+        <translation>In anderer For&amp;m speichern …</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/save_copy.py"/>
         <source>Save the copy</source>
         <translation>Kopie speichern</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/menus.py"/>
+        <source>Save the pict&amp;ure …</source>
+        <translation>Das Bild &amp;speichern …</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/save_picture.py"/>
@@ -6756,6 +6796,11 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <location filename="../../pedigreeview/window/help_pages.py"/>
         <source>Selfing</source>
         <translation>Selbstung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/card.py"/>
+        <source>Selfings</source>
+        <translation>Selbstungen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/hybrid_panel.py"/>
@@ -7901,7 +7946,7 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
     <message>
         <location filename="../../pedigreeview/window/season_takes.py"/>
         <source>Took</source>
-        <translation type="unfinished"></translation>
+        <translation>Angesetzt</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/forms/other.py"/>
@@ -8940,6 +8985,11 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <translation>alle {} gleich, wie gemessen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/judging/line_panel.py"/>
+        <source>all {} alike as measured, too few to tell</source>
+        <translation>alle {} gleich gemessen, zu wenige</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/parents_wishes.py"/>
         <source>allele {}</source>
         <translation>Allel {}</translation>
@@ -9608,6 +9658,7 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <translation>Datum der Ernte</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/parents_ranking.py"/>
         <location filename="../../pedigreeview/window/season_words.py"/>
         <source>day</source>
         <translation>Tag</translation>
@@ -9628,6 +9679,7 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <translation>vorgestern</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/parents_ranking.py"/>
         <location filename="../../pedigreeview/window/season_words.py"/>
         <source>days</source>
         <translation>Tage</translation>
@@ -10587,6 +10639,11 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <location filename="../../pedigreeview/window/welcome.py"/>
         <source>no longer there: {}</source>
         <translation>nicht mehr da: {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/judging/line_panel.py"/>
+        <source>no own off-type seen, too few to tell</source>
+        <translation>kein eigener Abweicher gesehen, zu wenige</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/forms/seed.py"/>
@@ -12628,7 +12685,7 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
     <message>
         <location filename="../../pedigreeview/window/overview.py"/>
         <source>{} of about {} lines to parents are drawn; come nearer to see all.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} von etwa {} Linien zu Eltern sind gezeichnet; näher sind alle zu sehen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/card_notes.py"/>
@@ -12654,6 +12711,16 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <location filename="../../pedigreeview/window/season_takes.py"/>
         <source>{} of {}</source>
         <translation>{} von {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/judging/line_panel.py"/>
+        <source>{} of {} (1 outcross or stray)</source>
+        <translation>{} von {} (1 Fremdbestäubung oder Verirrte)</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/judging/line_panel.py"/>
+        <source>{} of {} ({} outcrosses or strays)</source>
+        <translation>{} von {} ({} Fremdbestäubungen oder Verirrte)</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/season_takes.py"/>
@@ -12767,11 +12834,6 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <translation>{} Probleme; die ersten sind markiert und aufgeführt.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/judging/genes_panel.py"/>
-        <source>{} records of {} speak of this gene in {} plants.</source>
-        <translation>{} Aufzeichnungen zu {} sprechen von diesem Gen in {} Pflanzen.</translation>
-    </message>
-    <message>
         <location filename="../../pedigreeview/window/rescue_dialog.py"/>
         <source>{} rescued</source>
         <translation>{} gerettet</translation>
@@ -12785,6 +12847,16 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <location filename="../../pedigreeview/window/score_sheet.py"/>
         <source>{} scores</source>
         <translation>{} Bonituren</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/judging/genes_panel.py"/>
+        <source>{} scores and genotypes speak of {}, of {} plant.</source>
+        <translation>{} Bonituren und Genotypen sagen etwas über {}, bei {} Pflanze.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/judging/genes_panel.py"/>
+        <source>{} scores and genotypes speak of {}, of {} plants.</source>
+        <translation>{} Bonituren und Genotypen sagen etwas über {}, bei {} Pflanzen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/score_sheet.py"/>
@@ -12917,6 +12989,11 @@ F3 writes down a variety from elsewhere, F4 a cross of two.</source>
         <location filename="../../pedigreeview/window/curve.py"/>
         <source>{} {:.1%}</source>
         <translation>{} {:.1%}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/map_page.py"/>
+        <source>{} {}</source>
+        <translation>{} {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/importing/words.py"/>
@@ -13312,6 +13389,11 @@ figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; 
 }
 @page { margin: 18mm; }
 </translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/off_types.py"/>
+        <source> (1 outcross or stray)</source>
+        <translation> (1 Fremdbestäubung oder Verirrte)</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/ratios.py"/>
@@ -17744,6 +17826,16 @@ figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; 
         <translation>eine Pflanze unter ihren eigenen Ahnen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/network/base.py"/>
+        <source>a pure line (fixation 1)</source>
+        <translation>eine reine Linie (Fixierung 1)</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/opening_files.py"/>
+        <source>a row of {} names what is not there</source>
+        <translation>eine Zeile von {} nennt, was nicht da ist</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
         <source>a running number{}</source>
         <translation>eine laufende Nummer{}</translation>
@@ -17917,6 +18009,16 @@ figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; 
         <location filename="../../pedigreeview/book/recording/varieties.py"/>
         <source>by its own seed, true to type</source>
         <translation>durch eigenen Samen, sortenecht</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/placing.py"/>
+        <source>by key</source>
+        <translation>nach Schlüssel</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/placing.py"/>
+        <source>by place</source>
+        <translation>nach Platz</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/two_steps.py"/>
@@ -18580,6 +18682,11 @@ figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; 
         <location filename="../../pedigreeview/planning/flowers_needed.py"/>
         <source>none of your own yet</source>
         <translation>noch keine eigenen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/stability.py"/>
+        <source>none seen, too few to tell</source>
+        <translation>keiner gesehen, zu wenige</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/crossing_list.py"/>
@@ -19857,8 +19964,8 @@ figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; 
     </message>
     <message>
         <location filename="../../pedigreeview/planning/off_types.py"/>
-        <source>{} in {} {}: up to {}% may still be off-types (95% bound).</source>
-        <translation>{} in {} {}: Bis zu {}% können noch Abweicher sein (95%-Schranke).</translation>
+        <source>{} in {} {}{}: up to {}% may still be off-types (95% bound).</source>
+        <translation>{} in {} {}{}: bis zu {}% können noch Abweicher sein (95%-Grenze).</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/line_history.py"/>
@@ -20650,6 +20757,11 @@ figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; 
         <translation>{}: Mittel {} (n {}) und {} (n {}){}; </translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/planning/stability.py"/>
+        <source>{}: no own off-type seen, too few to tell.</source>
+        <translation>{}: kein eigener Abweicher gesehen, zu wenige für ein Urteil.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/hybrid_or_self.py"/>
         <source>{}: not shown; nothing seen of it tells a hybrid from a selfing.</source>
         <translation>{}: nicht gezeigt; nichts Gesehenes unterscheidet eine Hybride von einer Selbstung.</translation>
@@ -20790,6 +20902,11 @@ figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; 
         <location filename="../../pedigreeview/book/due.py"/>
         <source>{}{}, pollinated on {}</source>
         <translation>{}{}, bestäubt am {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/stability.py"/>
+        <source>{}{}: all {} plants alike as measured, against one sd of {}{} among plants that are all alike: {}.</source>
+        <translation>{}{}: alle {} Pflanzen gleich gemessen, gegen eine Standardabweichung von {}{} unter lauter gleichen Pflanzen: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/stability.py"/>

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import gc
 import itertools
 import os
 import time
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
@@ -35,12 +37,18 @@ def _views(net: PedigreeNetwork, depth: int = 2) -> list[View]:
 
 
 def _each(jobs: list[Any], run: Any) -> tuple[list[float], list[Any]]:
-    """Milliseconds of each job, and what it gave."""
+    """Milliseconds that this thread was at work on each job, and what it gave.
+
+    On a busy machine the clock on the wall also counts what other programs did meanwhile.
+    """
     taken, found = [], []
+    # The collector need not go through the books that other benchmarks left behind.
+    gc.freeze()
     for job in jobs:
-        begun = time.perf_counter()
+        begun = time.thread_time()
         found.append(run(job))
-        taken.append((time.perf_counter() - begun) * 1000)
+        taken.append((time.thread_time() - begun) * 1000)
+    gc.unfreeze()
     return taken, found
 
 
@@ -154,6 +162,37 @@ def test_more_generations(bench: Any) -> None:
     assert middle < 45
 
 
+def test_folding(bench: Any) -> None:
+    """A fold opened in the largest pictures that are drawn: up to 150 blocks."""
+    net = _net(scaled(5000))
+    looks = [Look(focus=code, up=6, down=6) for code in focuses(net.book, _VIEWS)]
+    jobs: list[tuple[Look, Placed]] = []
+    for look in looks:
+        view = choose(net, look)
+        fold = next((b.key for b in view.blocks if b.sort in ("pack", "chain")), "")
+        if fold:
+            jobs.append((replace(look, unfolded=frozenset({fold})), place(view)))
+    taken: list[float] = []
+
+    def unfold() -> int:
+        taken[:], after = _each(jobs, lambda job: place(choose(net, job[0]), job[1]))
+        for (look, old), new in zip(jobs, after, strict=True):
+            code = look.focus or ""
+            assert old.block_of(code).middle == new.block_of(code).middle  # type: ignore[union-attr]
+        return len(after)
+
+    unfold()
+    most = max((len(old.blocks) for _, old in jobs), default=0)
+    found, expected = bench(
+        f"a fold opened in {len(jobs)} pictures of at most {most} blocks",
+        unfold,
+        reference="the same laid out afresh",
+        run_reference=lambda: sum(place(choose(net, look)) is not None for look, _ in jobs),
+        reach=f"at most 30 ms each, here {_said(taken)}; focus exactly still",
+    )
+    assert found == expected
+
+
 def test_crossings_against_dot(bench: Any) -> None:
     views = [view for plants in (500, 1000, 5000) for view in _views(_net(scaled(plants)))]
     own, theirs = bench(
@@ -167,22 +206,25 @@ def test_crossings_against_dot(bench: Any) -> None:
     assert own <= 1.3 * theirs + 3
 
 
-def test_whole_books_against_dot(bench: Any) -> None:
-    """As the worker lays them out, which asks dot up to 3,000 items and falls back beyond."""
-    views = [
-        choose(PedigreeNetwork.from_records(garden(scaled(1000), seed)), Look()) for seed in (1, 2)
-    ]
+@pytest.mark.parametrize("dot_most", [3000, 0])
+def test_whole_books_against_dot(bench: Any, dot_most: int) -> None:
+    """As the worker lays them out, which asks dot up to 3,000 items; beyond that by barycentres."""
+    way = "from dot's order" if dot_most else "by barycentres alone"
+    # A few crossings more or less are a large part of a small book's: the guard wants large ones.
+    plants = scaled(1000) if dot_most else 1000
+    seeds = (1, 2) if dot_most or SCALE >= 1 else (1,)
+    views = [choose(PedigreeNetwork.from_records(garden(plants, seed)), Look()) for seed in seeds]
     own, theirs = bench(
-        f"order and places of {len(views)} whole books of {scaled(1000):,} plants",
-        lambda: sum(_of_own(view, place(view, dot_most=3000)) for view in views),
+        f"order and places of {len(views)} whole books of {plants:,} plants, {way}",
+        lambda: sum(_of_own(view, place(view, dot_most=dot_most)) for view in views),
         reference="dot's order",
         run_reference=lambda: sum(_of_dot(view) for view in views),
-        reach="crossings of at most 1.5 times dot's in sum, 2.2 without numba",
+        reach="crossings of at most 1.5 times dot's in sum; by barycentres, without numba, 2.2",
         rounds=1,
         reference_rounds=1,
     )
     print(f"\ncrossings {own}, dot {theirs}, {own / max(theirs, 1):.2f} times")
-    assert own <= 2.2 * theirs + 3
+    assert own <= (1.5 if dot_most else 2.2) * theirs + 3
 
 
 def test_blocks_of_every_view(bench: Any) -> None:
@@ -265,14 +307,17 @@ def test_moving_and_pointing(bench: Any) -> None:
     move(), move()
     slowest = float(np.percentile(taken, 95))
     spots = [item.middle for item in placed.blocks]
-    hits, found = _each(spots, lambda spot: placed.at(*spot))
+    placed.at(*spots[0])
+    begun = time.thread_time()
+    found = [placed.at(*spot) for spot in spots]
+    hit = (time.thread_time() - begun) * 1000 / len(spots)
     frames, expected = bench(
         f"30 frames of {len(placed.blocks)} blocks on their way",
         move,
         reference="filling the same picture as often",
         run_reference=bare,
         reach=f"95 of 100 within 20 ms, here {slowest:.1f} ms; a place pointed at within 0.1 ms, "
-        f"here {np.median(hits):.4f} ms",
+        f"here {hit:.4f} ms",
     )
     assert frames == expected
     assert [item.block.key for item in found if item] == [i.block.key for i in placed.blocks]

@@ -241,7 +241,7 @@ def test_sister_families_that_are_each_one_pack_are_one_pack_in_the_whole_book()
     net = PedigreeNetwork.from_records(book)
     view = choose(net, Look())
     (pack,) = (block for block in view.blocks if block.sort == "pack")
-    assert (pack.title, pack.subtitle) == ("5 plants", "each 6 sibs")
+    assert (pack.title, pack.subtitle) == ("5 plants", "selfed, 6 sibs each")
     assert len(pack.codes) == 35
     assert view.shown() == set(net.codes)
     opened = choose(net, Look(unfolded=frozenset({pack.key})))

@@ -27,18 +27,24 @@ def test_the_two_rows_of_the_pea_demo(peas: PedigreeNetwork) -> None:
     assert clean.inbreeding == odd.inbreeding == 15 / 16
     assert clean.generation == "F5"
     assert (clean.off_types.seen, clean.off_types.plants) == (0, 20)
-    assert clean.verdict == "looks stable"
+    assert clean.verdict == "none seen, too few to tell"
+    assert clean.sentences()[0] == "19-4-2: no own off-type seen, too few to tell."
     assert {plant.plant for plant in odd.odd} == {"61-2-5-14"}
     assert all(plant.foreign for plant in odd.odd)
-    assert odd.off_types.seen == 1
+    assert (odd.off_types.seen, odd.off_types.plants, odd.off_types.strays) == (0, 19, 1)
+    assert odd.verdict == "none seen, too few to tell"
+    # 1 - 0.05^(1/20) = 13.9% and 1 - 0.05^(1/19) = 14.6%: only the first lies within 14%.
+    assert line_report(peas, "19-4-2", wanted=0.14).verdict == "looks stable"
+    assert line_report(peas, "61-2-5", wanted=0.14).verdict == "none seen, too few to tell"
     said = " ".join(odd.sentences())
+    assert "No off-type in 19 plants (1 outcross or stray): up to 15%" in said
     assert "foreign pollen or a volunteer, not segregation" in said
     assert "up to 14%" in " ".join(clean.sentences())
 
 
 def test_the_family_and_the_plant_behind_it_have_the_same_row(peas: PedigreeNetwork) -> None:
     assert members_of(peas, "19-4-2 row") == members_of(peas, "19-4-2")
-    assert line_report(peas, "19-4-2 row").verdict == "looks stable"
+    assert line_report(peas, "19-4-2 row").verdict == "none seen, too few to tell"
 
 
 def test_a_row_that_segregates_is_not_stable(peas: PedigreeNetwork) -> None:
@@ -97,6 +103,10 @@ def test_a_row_more_uneven_than_a_pure_line_is_not_stable() -> None:
     assert calm.verdict == "too few to tell"
     few = line_report(_row(even[:3], even[:2]), "x")
     assert few.spreads[0].verdict == "too few to tell"
+    alike = line_report(_row([30, 30], even), "x").spreads[0]
+    assert alike.verdict == "too few to tell"
+    assert "all 2 plants alike as measured" in alike.sentence()
+    assert line_report(_row([30] * 12, even), "x").spreads[0].verdict == "as even as its parents"
     bare = line_report(_row(even, even[:1]), "x")
     assert "no plants that are all alike" in bare.spreads[0].sentence()
 

@@ -41,5 +41,5 @@ def test_few_flowers_tell_too_little():
 
 
 def test_counts_that_cannot_be_are_refused():
-    with pytest.raises(ValueError):
+    with pytest.raises(ValueError, match="fruits lie from 0"):
         take_interval(3, 2)

@@ -49,6 +49,8 @@ def test_the_menu_asks_about_the_plant_that_is_looked_at(
     kept.menus.actions["delete"].trigger()
     assert isinstance(kept.dialog, DeletingDialog)
     assert "12 progeny" in kept.dialog.hanging.text()
+    assert "Scores: " in kept.dialog.hanging.text()
+    assert "scores" not in kept.dialog.hanging.text()
     assert list(kept.dialog.choices) == ["cull", "repoint", "unknown_parent", "with_progeny"]
 
 

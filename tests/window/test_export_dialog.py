@@ -125,7 +125,7 @@ def test_the_table_on_show_is_copied_and_saved_as_it_is_shown(
     peas.menus.actions["copy_table"].trigger()
     lines = QGuiApplication.clipboard().text().splitlines()
     assert len(lines) == rows + 1
-    assert lines[0].split("\t")[0] == "plant"
+    assert lines[0].split("\t")[0] == "Plant"
     dialog = saving(peas, settle)
     dialog.choose(TABLE)
     assert dialog.kinds.currentItem().text() == "The table on show: Plants"

@@ -6,7 +6,6 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from pedigreeview.window.save_picture import SavePicture
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QApplication, QMenu
@@ -18,9 +17,10 @@ from pedigreeview.window.founders_question import FoundersQuestion
 from pedigreeview.window.labels import LinkLabel
 from pedigreeview.window.legend_panel import Legend
 from pedigreeview.window.main_window import MainWindow
-from pedigreeview.window.pages import page_words
 from pedigreeview.window.opening import Stated
+from pedigreeview.window.pages import page_words
 from pedigreeview.window.preferences import ANSWERS, Preferences
+from pedigreeview.window.save_picture import SavePicture
 
 Settle = Callable[[], None]
 LEFT = Qt.MouseButton.LeftButton

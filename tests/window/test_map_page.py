@@ -48,6 +48,17 @@ def test_the_map_is_made_when_it_is_looked_at(
     assert not page.said.isVisible()
 
 
+def test_the_keys_go_to_the_map_and_a_line_says_what_is_seen(page: MapPage, qtbot: QtBot) -> None:
+    page.show()
+    qtbot.waitUntil(page.map.hasFocus)
+    assert page.tints.kind.currentText() == "Founders"
+    assert "founders' shares" in page.key.text()
+    assert "hatched with dashed lines" in page.key.text()
+    with qtbot.waitSignal(page.shades.tinted):
+        page.shades.want_tint(Wanted("status"))
+    assert "Patterns" in page.key.text()
+
+
 def test_a_double_click_leads_to_the_picture(page: MapPage, qtbot: QtBot) -> None:
     _shown(page, qtbot)
     with qtbot.waitSignal(page.plant_wanted) as heard:

@@ -20,14 +20,15 @@ CTRL_SHIFT = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModi
 
 def choose(menu: QMenu, text: str) -> None:
     """Choose an entry of a menu that lies open, by its text."""
-    action = next(action for action in menu.actions() if action.text() == text)
+    inner = [one for held in menu.findChildren(QMenu) for one in held.actions()]
+    action = next(one for one in [*menu.actions(), *inner] if one.text() == text)
     action.trigger()
     menu.close()
 
 
 def tag_menu(window: MainWindow, code: str) -> QMenu:
     window.pedigree.canvas.menu_wanted.emit(code, QPoint(200, 200))
-    menu = window.pedigree.findChild(QMenu)
+    menu = window.pedigree.findChild(QMenu, options=Qt.FindChildOption.FindDirectChildrenOnly)
     assert menu is not None
     return menu
 

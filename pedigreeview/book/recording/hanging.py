@@ -23,12 +23,14 @@ class Hanging:
     count : how many
     examples : codes of the first few; empty where such records have none
     own : whether they are data of the record itself and go with it
+    table : where they stand, if they are told by that alone; else ''
     """
 
     what: str
     count: int
     examples: tuple[str, ...]
     own: bool
+    table: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,12 +62,14 @@ class HangsOn:
         return f"On {key} hang {'; '.join(parts)}."
 
 
-def _hanging(what: str, records: Iterable[Record], *, own: bool = False) -> list[Hanging]:
+def _hanging(
+    what: str, records: Iterable[Record], *, own: bool = False, table: str = ""
+) -> list[Hanging]:
     held = list(records)
     if not held:
         return []
     keys = [str(getattr(record, record.KEY[0])) for record in held if len(record.KEY) == 1]
-    return [Hanging(what, len(held), tuple(keys[:_FEW]), own)]
+    return [Hanging(what, len(held), tuple(keys[:_FEW]), own, table)]
 
 
 def certain_progeny(book: Book, plant: str) -> list[Plant]:
@@ -133,7 +137,7 @@ def _by_table(book: Book, table: str, key: str, skip: Iterable[str]) -> list[Han
     found: list[Hanging] = []
     for name, records in by_table.items():
         what = ONE[name] if len(records) == 1 else name.replace("_", " ")
-        found += _hanging(what, records, own=name in _OWN)
+        found += _hanging(what, records, own=name in _OWN, table=name)
     return found
 
 
@@ -152,7 +156,7 @@ def _on_plant(book: Book, plant: Plant) -> HangsOn:
     others = [r for r in book.parent_findings if r.pollen_parent == code and r.plant != code]
     found += _hanging("parent findings that name it", others)
     pairs = [row for row in book.compatibility if code in (row.plant, row.partner)]
-    found += _hanging("compatibility records", pairs, own=True)
+    found += _hanging("compatibility records", pairs, own=True, table="compatibility")
     hangs = HangsOn(tuple(found), ())
     ways = ("delete",) if hangs.free else ("cull", "repoint", "unknown_parent", "with_progeny")
     return HangsOn(hangs.hanging, ways)

@@ -157,10 +157,13 @@ def read_line(
         return _note(rest, book, today)
     if verb == "score":
         return _score(rest, book, today, order)
+    reader = _READERS.get(verb)
+    if reader is None:
+        raise _not_understood("A cross wants two plants with a sign between them.")
     parts = _sorted_out(rest, today, order)
     if not parts.codes:
         raise _not_understood(f"It is not said what to {words[0].casefold()}.")
-    return _READERS[verb](parts, book, today, verb)
+    return reader(parts, book, today, verb)
 
 
 def _not_understood(what: str) -> Fault:

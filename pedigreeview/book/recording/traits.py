@@ -20,7 +20,7 @@ __all__ = ["TYPES", "change_trait", "fitting_value", "misfits", "record_trait"]
 TYPES = ("score", "measure", "category", "yes_no")
 _YES = ("yes", "y", "true", "1", "x", "+", "✓")
 _NO = ("no", "n", "false", "0", "-", "−")
-_NUMBER = re.compile(r"[+-−]?[0-9]+(?:[.,][0-9]+)?\Z|[+-−]?[.,][0-9]+\Z")
+_NUMBER = re.compile(r"[+−-]?[0-9]+(?:[.,][0-9]+)?\Z|[+−-]?[.,][0-9]+\Z")
 
 
 def record_trait(

@@ -216,7 +216,9 @@ class _Reader:
         if year is not None:
             return self._made(day, month, year)
         for other in self._years():
-            if day <= monthrange(other, month)[1] and self._fits(datetime.date(other, month, day)):
+            if 1 <= day <= monthrange(other, month)[1] and self._fits(
+                datetime.date(other, month, day)
+            ):
                 return datetime.date(other, month, day).isoformat()
         return self._made(day, month, self.today.year)
 

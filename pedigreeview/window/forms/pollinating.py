@@ -59,10 +59,10 @@ class PollinationForm(Form):
             ChoiceField(
                 "bud",
                 (
+                    ("", self.tr("not noted")),
                     ("closed", self.tr("yes, closed")),
                     ("unsure", self.tr("not sure")),
                     ("open", self.tr("no, it was open")),
-                    ("", self.tr("not noted")),
                 ),
             ),
             kept=True,
@@ -183,8 +183,16 @@ class FruitsForm(Form):
         self.fruits = self.add(self.tr("Fruits &set"), CountField("set"))
         self.dropped = self.add(self.tr("Of these &lost since"), CountField("dropped"))
         self.note = self.add(self.tr("&Note"), TextField("note"))
-        if pollination:
-            self.pollination.set_text(pollination)
+        self.pollination.set_text(pollination or self._likely(plant))
+
+    def _likely(self, plant: str) -> str:
+        """The latest pollination on the plant whose fruits are not counted yet; '' for none."""
+        for code in self.pollination.offered()[:1]:
+            row = self.book.pollinations[code]
+            held = self.book.crosses.get(row.cross)
+            if held is not None and held.seed_parent == plant and row.set is None:
+                return str(code)
+        return ""
 
     def preview(self) -> str:
         row = self.book.pollinations.get(self.pollination.value)

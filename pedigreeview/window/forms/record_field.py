@@ -66,6 +66,7 @@ class RecordField(TextField):
         super().__init__(name)
         self.editor.setPlaceholderText(hint or self.tr("code"))
         self._keys: list[str] = []
+        self._picked = False
         self._model = QStringListModel(self)
         self.found = QListView()
         self.found.setObjectName("found")
@@ -106,7 +107,7 @@ class RecordField(TextField):
                 texts.append(f"{key}   {text}" if text else key)
                 if len(keys) == _SHOWN:
                     break
-        self._keys = keys
+        self._keys, self._picked = keys, False
         if not keys or keys == [typed.strip()]:
             self.found.hide()
             return
@@ -116,6 +117,15 @@ class RecordField(TextField):
             self.found.sizeHintForRow(0) * min(len(keys), 6) + 2 * self.found.frameWidth() + 2
         )
         self.found.show()
+
+    def _meant(self) -> bool:
+        """Whether Tab takes the row: it was picked, or nothing else begins as it was typed.
+
+        Some fields take codes of other tables too, which must stay as they were typed.
+        """
+        typed = self.text().casefold()
+        alone = len(self._keys) == 1 and self._keys[0].casefold().startswith(typed)
+        return self._picked or (bool(typed) and alone)
 
     def _choose(self, row: int) -> None:
         self.editor.setText(self._keys[row])
@@ -133,7 +143,10 @@ class RecordField(TextField):
                 row = self.found.currentIndex().row() + (1 if key == Qt.Key.Key_Down else -1)
                 row = max(0, min(row, len(self._keys) - 1))
                 self.found.setCurrentIndex(self._model.index(row, 0))
+                self._picked = True
                 return True
+            if is_open and key == Qt.Key.Key_Tab and self._meant():
+                self._choose(self.found.currentIndex().row())
             if is_open and key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
                 self._choose(self.found.currentIndex().row())
                 return True

@@ -53,8 +53,15 @@ class HarvestForm(Form):
         )
         self.note = self.add(self.tr("&Note"), TextField("note"))
         self.date.set_text(self.tr("today"))
-        if cross:
-            self.cross.set_text(cross)
+        self.cross.set_text(cross or self._likely(plant))
+
+    def _likely(self, plant: str) -> str:
+        """The latest cross borne by the plant that was worked and not harvested; '' for none."""
+        book = self.book
+        worked = {row.cross for row in book.pollinations.values()}
+        worked -= {row.cross for row in book.harvests.values()}
+        found = (code for code in self.cross.offered() if code in worked)
+        return next((str(c) for c in found if book.crosses[c].seed_parent == plant), "")
 
     def words(self) -> str:
         return self.tr("harvest of {}").format(self.cross.value or "?")

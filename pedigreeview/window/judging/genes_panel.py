@@ -31,6 +31,7 @@ class _Found:
     """Chances at one locus and who carries the allele.
 
     seen : number of records that speak of the locus
+    spoken_of : plants that they are about
     rows : by verdict the (plant, cells) of the table, the likeliest carriers first
     """
 
@@ -39,6 +40,7 @@ class _Found:
     answer: GenotypeChances
     carriers: Carriers
     seen: int
+    spoken_of: int
     rows: dict[str, list[tuple[str, tuple[Cell, ...]]]]
 
 
@@ -158,11 +160,22 @@ class GenesPanel(JudgingPanel):
                 ]
                 for word in _VERDICTS
             }
-            return _Found(locus, allele, answer, carriers, len(seen), rows)
+            return _Found(
+                locus, allele, answer, carriers, len(seen), len({one.plant for one in seen}), rows
+            )
 
         if self._found is None:
             self._waiting(self.tr("Working out the chances …"))
         self._ask("chances", work, lambda found: self._show(net, found))
+
+    def _said(self, found: _Found) -> str:
+        plants = found.spoken_of
+        words = (
+            self.tr("{} scores and genotypes speak of {}, of {} plant.")
+            if plants == 1
+            else self.tr("{} scores and genotypes speak of {}, of {} plants.")
+        )
+        return words.format(f"{found.seen:,}", found.locus, f"{plants:,}")
 
     # Showing ------------------------------------------------------------------------------------
 
@@ -183,9 +196,7 @@ class GenesPanel(JudgingPanel):
         text = self.tr("{} surely carry {}, {} likely").format(
             numbers["surely"], found.allele, numbers["likely"]
         )
-        said = self.tr("{} records of {} speak of this gene in {} plants.").format(
-            f"{found.seen:,}", found.locus, f"{len(answer.chances):,}"
-        )
+        said = self._said(found)
         if not answer.chances:
             text = self.tr("No chances can be given")
             said = self.tr(

@@ -303,10 +303,13 @@ class HybridPanel(JudgingPanel):
     def _chosen(self, plant: str) -> None:
         verdict = next((v for v in self._found.verdicts if v.plant == plant), None)
         self.sentence.setText(verdict.sentence() if verdict is not None else "")
-        self.write_one.setText(
-            self.tr("Write down: {} is a selfing of {}").format(plant, self._found.parents[0])
-        )
         known = self._found.findings.get(plant)
+        seed = self._found.parents[0]
+        self.write_one.setText(
+            self.tr("Already written down for {}").format(plant)
+            if known
+            else self.tr("Write down: {} is a selfing of {}").format(plant, seed)
+        )
         self.write_one.setEnabled(bool(plant) and not known)
 
     def _record_current(self) -> None:

@@ -32,7 +32,7 @@ if TYPE_CHECKING:
 
 __all__ = ["LinePanel"]
 
-_ORDER = ("looks stable", "too few to tell", "not stable")
+_ORDER = ("looks stable", "none seen, too few to tell", "too few to tell", "not stable")
 _MOST = 2000
 """Lines that are judged at once; the youngest first."""
 
@@ -143,6 +143,7 @@ class LinePanel(JudgingPanel):
     def _verdict(self, verdict: str) -> str:
         return {
             "looks stable": self.tr("looks stable"),
+            "none seen, too few to tell": self.tr("no own off-type seen, too few to tell"),
             "too few to tell": self.tr("too few to tell"),
             "not stable": self.tr("not stable"),
         }[verdict]
@@ -157,12 +158,22 @@ class LinePanel(JudgingPanel):
             Cell("–" if f is None else f"{f:.4g}", -1.0 if f is None else f, number=True),
             Cell(str(len(report.plants)), len(report.plants), number=True),
             Cell(
-                self.tr("{} of {}").format(off.seen, off.plants) if off.plants else "–",
+                self._seen(report) if off.plants else "–",
                 off.seen / off.plants if off.plants else -1.0,
                 number=True,
             ),
             Cell(", ".join(trait for trait, _ in report.segregating) or "–"),
         )
+
+    def _seen(self, report: LineReport) -> str:
+        off = report.off_types
+        if off.strays == 1:
+            return self.tr("{} of {} (1 outcross or stray)").format(off.seen, off.plants)
+        if off.strays:
+            return self.tr("{} of {} ({} outcrosses or strays)").format(
+                off.seen, off.plants, off.strays
+            )
+        return self.tr("{} of {}").format(off.seen, off.plants)
 
     # One line -----------------------------------------------------------------------------------
 
@@ -194,7 +205,7 @@ class LinePanel(JudgingPanel):
             self._detail.addWidget(label)
         if report.spreads:
             self._spreads(report)
-        if self._write is not None and report.verdict == "looks stable":
+        if self._write is not None and report.verdict in _ORDER[:2]:
             write = self._write
             row = Flow(step())
             row.addWidget(
@@ -264,7 +275,7 @@ class LinePanel(JudgingPanel):
             self.tr("Rule of plant-variety tests for uniformity (read)"),
             self.tr("Every plant of the row has the same chance of being an off-type."),
         )
-        text = self.tr("{} of {}").format(off.seen, off.plants)
+        text = self._seen(report)
         return figure(self.tr("Off-types seen"), "off_types", text, said, reason)
 
     def _spreads(self, report: LineReport) -> None:
@@ -321,6 +332,8 @@ class LinePanel(JudgingPanel):
     def _spread_verdict(self, spread: TraitSpread) -> str:
         if not spread.sd:
             # No spread among a few is no proof of evenness.
+            if spread.verdict == "too few to tell":
+                return self.tr("all {} alike as measured, too few to tell").format(spread.number)
             return self.tr("all {} alike as measured").format(spread.number)
         if spread.against is None:
             return self.tr("no plants that are all alike were measured")

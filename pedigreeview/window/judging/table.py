@@ -194,6 +194,8 @@ class ResultTable(QTableView):
         head.setHighlightSections(False)
         head.setSectionsClickable(True)
         self.doubleClicked.connect(lambda index: self._open(index.row()))
+        # A scroll bar across is not to cover the last row.
+        self.horizontalScrollBar().rangeChanged.connect(lambda *_: self._fit_height())
         self.selectionModel().currentRowChanged.connect(
             lambda index, _: self.chosen.emit(self.key(index.row()))
         )
@@ -229,10 +231,16 @@ class ResultTable(QTableView):
             if any(cells[column].shares for _, cells in self._rows.rows[:20]):
                 wide = max(wide, 22 * s)
             self.setColumnWidth(column, min(wide, _WIDEST * s))
+        self._fit_height()
+
+    def _fit_height(self) -> None:
         if self._lines:
+            line = self.verticalHeader().defaultSectionSize()
             shown = min(self._lines, max(1, len(self._rows.rows)))
             head_line = self.horizontalHeader().sizeHint().height()
-            self.setFixedHeight(head_line + shown * line + s)
+            across = self.horizontalScrollBar()
+            bar = across.sizeHint().height() if across.maximum() > 0 else 0
+            self.setFixedHeight(head_line + shown * line + step() + bar)
 
     def key(self, row: int) -> str:
         """Key of a row; '' for none."""

@@ -31,7 +31,7 @@ from pedigreeview.reports.label_sheets import LabelSheet, label_sheets, sheet_na
 from pedigreeview.reports.paper_choices import Chosen, codes_for
 from pedigreeview.reports.papers import Wish
 from pedigreeview.window.forms.fields import DateField
-from pedigreeview.window.labels import sentence
+from pedigreeview.window.labels import sentence, set_apart
 from pedigreeview.window.papers.words import paper_tips, paper_words, stock_words
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.style import step
@@ -137,11 +137,13 @@ class PaperForm(QWidget):
             )
         )
         self.start = QSpinBox()
+        set_apart(self.start)
         self.start.setAccessibleName(self.tr("Begin with label number"))
         self.start.setToolTip(
             self.tr("Counted row by row from the upper left, for a sheet that is partly used.")
         )
         self.copies = QSpinBox()
+        set_apart(self.copies)
         self.copies.setRange(1, 99)
         self.copies.setAccessibleName(self.tr("Copies"))
         self.every = QCheckBox(self.tr("One for each flower or fruit"))
@@ -161,6 +163,7 @@ class PaperForm(QWidget):
         for year in sorted(years, reverse=True):
             self.season.addItem(year, year)
         self.rows = QSpinBox()
+        set_apart(self.rows)
         self.rows.setRange(1, 500)
         self.rows.setValue(24)
         self.rows.setAccessibleName(self.tr("Empty rows"))

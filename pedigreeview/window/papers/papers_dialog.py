@@ -179,7 +179,8 @@ class PapersDialog(QDialog):
             documents = QStandardPaths.StandardLocation.DocumentsLocation
             folder = Path(QStandardPaths.writableLocation(documents))
         name = "".join(
-            sign if sign.isalnum() or sign in " -_" else "-" for sign in self._title()
+            sign if sign.isalnum() or sign in " -_" else "-"
+            for sign in self._title().replace(": ", " - ")
         ).strip()
         dialog = QFileDialog(
             self, self.tr("Save as PDF"), str(folder / f"{name}.pdf"), "PDF (*.pdf)"

@@ -99,6 +99,7 @@ def test_sowing_by_the_cross_takes_from_its_packet() -> None:
         ("", "Nothing is typed yet."),
         ("fly 3", "begins with 'fly'"),
         ("keep", "what to keep"),
+        ("cross V 3", "two plants"),
         ("TX x BA", "no plant 'TX'"),
         ("raise 24-03", "how many plants"),
         ("score 23-07 swet 8", "no trait 'swet'"),

@@ -243,3 +243,11 @@ def test_plants_that_are_gone_leave_their_place(edit):
     set_status(edit, ["p1"], "culled")
     move_plants(edit, {"p2": "B / r / 1"}, date="")
     assert bed_map(edit.book).beds[0].rows[0].standing == ((1, ("p2",)),)
+
+
+def test_a_letter_before_digits_is_no_number():
+    trait = Trait("weight", "measure", unit="g")
+    for text in ("J3", "A1,5", "[4", "3-"):
+        with pytest.raises(Fault):
+            fitting_value(trait, text)
+    assert fitting_value(trait, "-3") == "-3"

@@ -149,3 +149,10 @@ def test_without_a_year_the_day_is_the_last_or_the_next(month, day):
     ahead = datetime.date.fromisoformat(typed_date(f"{day}.{month}.", TODAY, when="future"))
     assert TODAY - datetime.timedelta(days=366) < past <= TODAY <= ahead
     assert (past.month, past.day) == (ahead.month, ahead.day) == (month, day)
+
+
+@pytest.mark.parametrize("text", ["may00", "0 May", "0.5.", "32 May"])
+def test_a_day_that_no_month_has_is_refused(text):
+    with pytest.raises(Fault) as raised:
+        typed_date(text, datetime.date(2026, 6, 1))
+    assert text.strip() in raised.value.what
