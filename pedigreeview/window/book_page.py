@@ -12,9 +12,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QTableView, QWidget
 
 from pedigreeview.window.labels import column
 
@@ -131,8 +131,23 @@ class BookPage(QWidget):
         """Turn to a part of the page, such as one plant's row or one pair."""
 
     def table_shown(self) -> Shown | None:
-        """The table that the page shows, to copy or to save; None where it shows none."""
-        return None
+        """The table that the page shows, to copy or to save; None where it shows none.
+
+        A page with a table in view needs no code of its own: the largest one is told as it stands.
+        """
+        views = [view for view in self.findChildren(QTableView) if view.isVisible()]
+        if not views:
+            return None
+        view = max(views, key=lambda one: one.width() * one.height())
+        model = view.model()
+        across = [at for at in range(model.columnCount()) if not view.isColumnHidden(at)]
+        sideways = Qt.Orientation.Horizontal
+        headings = [str(model.headerData(at, sideways) or "").replace("\n", " ") for at in across]
+        rows = [
+            ["" if (cell := model.index(row, at).data()) is None else cell for at in across]
+            for row in range(model.rowCount())
+        ]
+        return view.accessibleName() or self.accessibleName() or self.tr("Table"), headings, rows
 
 
 class LazyPage(BookPage):

@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.drawing.heat_picture import HeatPicture, paint_scale, scale_height
-from pedigreeview.window.book_page import BookPage
+from pedigreeview.window.book_page import BookPage, Shown
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.heat_map import HeatMap
 from pedigreeview.window.labels import (
@@ -254,6 +254,13 @@ class RelatednessPage(BookPage):
         self._opened = opened
         self.plants.show_network(opened.net)
         self._later()
+
+    def table_shown(self) -> Shown | None:
+        """The coefficients of every pair, in the order of the map."""
+        if self.made is None:
+            return None
+        heading, *rows = self.made.held.rows()
+        return self.measure.currentText(), [str(cell) for cell in heading], rows
 
     def take_picked(self, codes: tuple[str, ...]) -> None:
         """Plants picked on another page become the set to look at."""

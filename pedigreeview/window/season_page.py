@@ -17,11 +17,12 @@ from PySide6.QtWidgets import (
 )
 
 from pedigreeview.reports.paper_choices import Chosen
-from pedigreeview.window.book_page import BookPage
+from pedigreeview.window.book_page import BookPage, Shown
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
 from pedigreeview.window.preferences import Preferences
+from pedigreeview.window.saying import say
 from pedigreeview.window.season_board import CrossBoard
 from pedigreeview.window.season_due import DueList
 from pedigreeview.window.season_takes import Takes
@@ -274,6 +275,29 @@ class SeasonPage(BookPage):
     def take_picked(self, codes: tuple[str, ...]) -> None:
         """Plants picked on another page can be printed for."""
         self._picked = codes
+
+    def table_shown(self) -> Shown | None:
+        """What is due, as rows; on the other parts the table that lies open."""
+        if self.part() != DUE:
+            return super().table_shown()
+        headings = [
+            self.tr("What is to be done"),
+            self.tr("from"),
+            self.tr("to"),
+            self.tr("Plants"),
+            self.tr("Why then"),
+        ]
+        rows = [
+            [
+                say(one.words),
+                one.first.isoformat() if one.first is not None else "",
+                one.last.isoformat() if one.last is not None else "",
+                "; ".join(one.plants),
+                say(one.basis.words) if one.basis is not None else "",
+            ]
+            for one in self.due.wanted()
+        ]
+        return self._titles()[DUE], headings, rows
 
     def part(self) -> str:
         """The part on show."""

@@ -5652,6 +5652,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/judging/line_panel.py"/>
         <location filename="../../pedigreeview/window/judging/segregation_panel.py"/>
         <location filename="../../pedigreeview/window/record_words.py"/>
+        <location filename="../../pedigreeview/window/season_page.py"/>
         <source>Plants</source>
         <translation>Pflanzen</translation>
     </message>
@@ -7203,6 +7204,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>TP: 0.8; self: 0.2 – leer: unverändert</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/book_page.py"/>
         <location filename="../../pedigreeview/window/merging_dialog.py"/>
         <source>Table</source>
         <translation>Tabelle</translation>
@@ -8341,6 +8343,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/season_page.py"/>
+        <source>What is to be done</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/season_page.py"/>
         <source>What is to be done, and what has become of it.</source>
         <translation>Was zu tun ist, und was daraus geworden ist.</translation>
     </message>
@@ -8613,6 +8620,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/importing/same_step.py"/>
         <source>Why</source>
         <translation>Warum</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/season_page.py"/>
+        <source>Why then</source>
+        <translation>Warum dann</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/parents_pair.py"/>
@@ -10038,6 +10050,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/record_words.py"/>
         <source>founder</source>
         <translation>Gründer</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/season_page.py"/>
+        <source>from</source>
+        <translation>von</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/save_picture.py"/>
@@ -12018,6 +12035,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>die ausgewählten, {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/season_page.py"/>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/help_pages.py"/>
         <source>to the first of the progeny</source>
         <translation>zum ersten Nachkommen</translation>
@@ -13629,6 +13651,11 @@ figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; 
         <location filename="../../pedigreeview/book/recording/crosses.py"/>
         <source>A cross that failed stays 'made' with no fruit set; take away what was recorded by mistake first.</source>
         <translation>Eine misslungene Kreuzung bleibt „gemacht“, ohne angesetzte Frucht; zuerst entfernen, was irrtümlich aufgezeichnet ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/quick.py"/>
+        <source>A cross wants two plants with a sign between them.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
