@@ -13360,59 +13360,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
 <context>
     <name>Engine</name>
     <message>
-        <location filename="../../pedigreeview/reports/report_html.py"/>
-        <source>
-body { font: 16px/1.5 'Source Sans 3', 'Segoe UI', 'Helvetica Neue', 'Noto Sans', sans-serif;
-  color: #1d1c19; background: #fff; max-width: 58rem; margin: 2rem auto; padding: 0 1.2rem; }
-h1 { font-size: 2rem; line-height: 1.2; margin: 0 0 .3rem; }
-h2 { font-size: 1.3rem; margin: 2.2rem 0 .5rem; border-top: 1px solid #8a877d; padding-top: .8rem; }
-h3 { font-size: 1rem; margin: 1.2rem 0 .2rem; }
-p { margin: .4rem 0; max-width: 46rem; }
-.soft { color: #5b584f; font-size: .9rem; }
-dl { display: grid; grid-template-columns: minmax(8rem, 14rem) 1fr; gap: .15rem 1rem; margin: .4rem 0; }
-dt { color: #5b584f; } dd { margin: 0; }
-dt, dd, td, th, p { overflow-wrap: anywhere; }
-.wide { overflow-x: auto; }
-table { border-collapse: collapse; margin: .6rem 0; font-size: .92rem; }
-th, td { text-align: start; vertical-align: top; padding: .25rem .7rem; border-bottom: 1px solid #bbb8ae; }
-th { background: #efede6; } .n { text-align: end; font-variant-numeric: tabular-nums; }
-figure { margin: .8rem 0; } figure svg { width: 100%; height: auto; }
-figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; font-size: .9rem; }
-@media print {
-  body { font-size: 10pt; margin: 0; max-width: none; padding: 0; }
-  h1, h2, h3 { break-after: avoid; } tr, figure, dt, dd { break-inside: avoid; }
-  thead { display: table-header-group; } .wide { overflow: visible; }
-  p { orphans: 3; widows: 3; }
-}
-@page { margin: 18mm; }
-</source>
-        <translation>
-body { font: 16px/1.5 'Source Sans 3', 'Segoe UI', 'Helvetica Neue', 'Noto Sans', sans-serif;
-  color: #1d1c19; background: #fff; max-width: 58rem; margin: 2rem auto; padding: 0 1.2rem; }
-h1 { font-size: 2rem; line-height: 1.2; margin: 0 0 .3rem; }
-h2 { font-size: 1.3rem; margin: 2.2rem 0 .5rem; border-top: 1px solid #8a877d; padding-top: .8rem; }
-h3 { font-size: 1rem; margin: 1.2rem 0 .2rem; }
-p { margin: .4rem 0; max-width: 46rem; }
-.soft { color: #5b584f; font-size: .9rem; }
-dl { display: grid; grid-template-columns: minmax(8rem, 14rem) 1fr; gap: .15rem 1rem; margin: .4rem 0; }
-dt { color: #5b584f; } dd { margin: 0; }
-dt, dd, td, th, p { overflow-wrap: anywhere; }
-.wide { overflow-x: auto; }
-table { border-collapse: collapse; margin: .6rem 0; font-size: .92rem; }
-th, td { text-align: start; vertical-align: top; padding: .25rem .7rem; border-bottom: 1px solid #bbb8ae; }
-th { background: #efede6; } .n { text-align: end; font-variant-numeric: tabular-nums; }
-figure { margin: .8rem 0; } figure svg { width: 100%; height: auto; }
-figure img { max-width: 100%; max-height: 36rem; } figcaption { color: #5b584f; font-size: .9rem; }
-@media print {
-  body { font-size: 10pt; margin: 0; max-width: none; padding: 0; }
-  h1, h2, h3 { break-after: avoid; } tr, figure, dt, dd { break-inside: avoid; }
-  thead { display: table-header-group; } .wide { overflow: visible; }
-  p { orphans: 3; widows: 3; }
-}
-@page { margin: 18mm; }
-</translation>
-    </message>
-    <message>
         <location filename="../../pedigreeview/planning/off_types.py"/>
         <source> (1 outcross or stray)</source>
         <translation> (1 Fremdbestäubung oder Verirrte)</translation>

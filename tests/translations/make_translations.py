@@ -81,7 +81,9 @@ def _template(node: ast.AST) -> str | None:
 
 
 def _sentence_like(text: str) -> bool:
-    return bool(_SEVERAL_WORDS.search(text)) and not _OF_THE_STORE.match(text)
+    # A text of lines with braces in it is a style sheet.
+    style = "\n" in text and "{" in text.replace("{}", "")
+    return bool(_SEVERAL_WORDS.search(text)) and not style and not _OF_THE_STORE.match(text)
 
 
 def _not_for_people(tree: ast.Module) -> set[int]:

@@ -96,7 +96,10 @@ def test_codes_that_may_not_stand(code, says):
 
 
 def test_a_code_may_keep_its_own_sight_when_it_is_renamed():
-    code_fault(UsedCodes(book_of(Plant("TP"))), "tp", own="TP")
+    used = UsedCodes(book_of(Plant("TP")))
+    assert code_fault(used, "tp", own="TP") is None
+    with pytest.raises(Fault):
+        code_fault(used, "tp")
 
 
 def test_a_pattern_of_ones_own():
