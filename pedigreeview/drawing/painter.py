@@ -39,6 +39,7 @@ from pedigreeview.drawing.placing import Placed, PlacedBlock
 from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
 from pedigreeview.drawing.strokes import strokes
 from pedigreeview.drawing.tags import FAR, Dress, draw_tag, elided, font
+from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, sizes
 
 __all__ = ["Scene", "paint", "paint_bands"]
@@ -245,12 +246,13 @@ def _band_label(
     taken: Sequence[QRectF],
 ) -> None:
     size = 13.0 * scale
-    name = label or f"Gen. {generation}"
+    founders = tell("Founders") if label == "Founders" else ""
+    name = founders or label or tell(f"Generation {generation}")
     # The second line only where the strip has room for it.
     second = down and bool(label) and label != "Founders" and strip.height() >= 40 * scale
     lines = [(name, font(theme, size, strong=True))]
     if second:
-        lines.append((f"generation {generation}", font(theme, size * 0.78)))
+        lines.append((tell(f"generation {generation}"), font(theme, size * 0.78)))
     wide = max(QFontMetricsF(one).horizontalAdvance(words) for words, one in lines)
     high = (34 if second else 20) * scale
     if down:

@@ -13602,7 +13602,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
         <source>A cross wants two plants with a sign between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kreuzung braucht zwei Pflanzen mit einem Zeichen dazwischen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -14622,6 +14622,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Gründer</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/drawing/painter.py"/>
+        <source>Founders</source>
+        <translation>Gründer</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/line_history.py"/>
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -14671,6 +14676,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>Generation by generation</source>
         <translation>Generation für Generation</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/painter.py"/>
+        <source>Generation {}</source>
+        <translation>Generation {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/packets.py"/>
