@@ -247,7 +247,7 @@ def _band_label(
 ) -> None:
     size = 13.0 * scale
     founders = tell("Founders") if label == "Founders" else ""
-    name = founders or label or tell(f"Generation {generation}")
+    name = founders or label or tell(f"Gen. {generation}")
     # The second line only where the strip has room for it.
     second = down and bool(label) and label != "Founders" and strip.height() >= 40 * scale
     lines = [(name, font(theme, size, strong=True))]

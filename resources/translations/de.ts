@@ -14666,6 +14666,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Angesetzte Früchte der bestäubten Blüten, und wie viele davon seither abgefallen sind.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/drawing/painter.py"/>
+        <source>Gen. {}</source>
+        <translation>Gen. {}</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/line_history.py"/>
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -14676,11 +14681,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>Generation by generation</source>
         <translation>Generation für Generation</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/drawing/painter.py"/>
-        <source>Generation {}</source>
-        <translation>Generation {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/packets.py"/>
