@@ -17,7 +17,10 @@ from pedigreeview.drawing.places import places_of
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
 
-__all__ = ["Chosen", "barren_crosses", "neighbourhood"]
+__all__ = ["CROWD", "Chosen", "barren_crosses", "neighbourhood"]
+
+CROWD = 100
+"""Sibs of one pack from which most are kept apart while what fits is tried out."""
 
 
 @dataclass(slots=True)
@@ -66,6 +69,41 @@ class Chosen:
         """What is shown when only these relatives are."""
         crosses = [cross for code in order for cross in self.barren.get(code, ())]
         return Picked(order, self.expanded & set(order), crosses, wanted)
+
+    def crowds_apart(
+        self, order: list[str], special: set[str], unfolded: Iterable[str]
+    ) -> tuple[list[str], dict[str, list[str]]]:
+        """Of the sibs that fold into one pack only so many as make it, and who stands behind those.
+
+        What fits is tried out several times; so a family of thousands costs no more than four.
+        Returns the relatives without the rest, and the rest by the last sib that stands for them.
+        """
+        net, plants = self.net, self.net.book.plants
+        if len(order) <= CROWD:
+            return order, {}
+        held = set(order)
+        for code in self.expanded & held:
+            held.update(net.parent_codes(code))
+        opened = {key.partition("#")[0] for key in unfolded if key.startswith("pack:")}
+        groups: dict[tuple[str, int, float, bool], list[str]] = {}
+        for code in order:
+            origin = net.parents(code)
+            plain = (
+                origin.cross
+                and not origin.finding
+                and code not in special
+                and plants[code].status != "kept"
+                and held.isdisjoint(net.progeny(code))
+                and not self.barren.get(code)
+            )
+            if plain and f"pack:cross:{origin.cross}" not in opened:
+                key = (origin.cross, origin.selfings, self.distance[code], code in self.expanded)
+                groups.setdefault(key, []).append(code)
+        behind = {
+            sibs[SINGLES]: sibs[SINGLES + 1 :] for sibs in groups.values() if len(sibs) > CROWD
+        }
+        rest = {sib for sibs in behind.values() for sib in sibs}
+        return [code for code in order if code not in rest] if rest else order, behind
 
     def uncrowded(self, order: list[str], special: set[str]) -> list[str]:
         """The relatives without the progeny of sibs that then make a pack of their own."""

@@ -204,24 +204,32 @@ def _within_cap(
     wanted = tuple(order)
     special = look.also | chosen.special
 
+    def built_of(plants: list[str]) -> Builder:
+        picked = chosen.only(plants, wanted)
+        return builder(net, picked, look.focus, pins, look.unfolded, special)
+
     def of(count: int) -> Builder:
         if count not in built:
-            picked = chosen.only(order[:count], wanted)
-            built[count] = builder(net, picked, look.focus, pins, look.unfolded, special)
+            built[count] = built_of(order[:count])
         return built[count]
 
     built: dict[int, Builder] = {}
-    size = min(len(order), _AT_ONCE)
+    every = order
+    order, behind = chosen.crowds_apart(every, {*special, *pins}, look.unfolded)
+    low, fit, size, tries, crowded = 1, 1, min(len(order), _AT_ONCE), 0, False
     blocks = of(size).block_count()
-    if blocks > min(COMFORT, look.cap):
-        fewer = chosen.uncrowded(order, {*special, *pins})
-        if len(fewer) < len(order):
-            order = fewer
-            built.clear()
-            size = min(len(order), _AT_ONCE)
-            blocks = of(size).block_count()
-    low, fit, tries = 1, 1, 0
-    while blocks <= look.cap and size < len(order):
+    while True:
+        if blocks > min(COMFORT, look.cap) and not crowded:
+            crowded = True
+            fewer = chosen.uncrowded(every, {*special, *pins})
+            if len(fewer) < len(every):
+                every = fewer
+                order, behind = chosen.crowds_apart(every, {*special, *pins}, look.unfolded)
+                built.clear()
+                low, fit, size = 1, 1, min(len(order), _AT_ONCE)
+                blocks = of(size).block_count()
+        if blocks > look.cap or size >= len(order):
+            break
         low, fit, size = size, blocks, min(2 * size, len(order))
         blocks = of(size).block_count()
     if blocks > look.cap:
@@ -236,6 +244,8 @@ def _within_cap(
                 size, fit = middle, count
             else:
                 high, over = middle, count
-    view = of(size).view()
+    fitting = order[:size]
+    rest = [sib for code in fitting for sib in behind.get(code, ())]
+    view = (built_of([*fitting, *rest]) if rest else of(size)).view()
     shown = view.shown()
     return replace(view, hidden=tuple(code for code in wanted if code not in shown))

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.records import ParentFinding, Plant, PollenCandidate
+from pedigreeview.drawing.folds import SINGLES
 from pedigreeview.drawing.view import CAP, Look, choose
 from pedigreeview.network import PedigreeNetwork
 from tests.drawing.random_books import add_cross, books
@@ -166,6 +167,38 @@ def test_large_families_are_packed_although_their_plants_have_progeny():
     assert len(pack.codes) == 30
     assert pack.more_down == 360
     assert len(view.hidden) == 360
+
+
+def test_a_family_too_large_to_try_at_once_is_packed_as_well():
+    book = family(1500)
+    for number in range(1500):
+        add_cross(book, f"s{number}", f"P{number}", f"P{number}")
+        book.add(Plant(plant=f"Q{number}", cross=f"s{number}"))
+    view = view_of(book, focus="A")
+    (pack,) = (block for block in view.blocks if block.sort == "pack")
+    assert len(pack.codes) == pack.more_down == len(view.hidden) == 1500
+
+
+@given(books(), st.data())
+@settings(max_examples=60, deadline=None)
+def test_keeping_a_crowd_apart_while_trying_changes_nothing_that_fits(book, data):
+    for cross in list(book.crosses):
+        for number in range(data.draw(st.sampled_from((0, 3, 9)))):
+            book.add(Plant(plant=f"{cross} more {number}", cross=cross))
+    net = PedigreeNetwork.from_records(book)
+    if not net.codes:
+        return
+    look = Look(
+        focus=data.draw(st.sampled_from(net.codes)), up=3, down=3, cap=data.draw(st.integers(9, 60))
+    )
+    plain = choose(net, look)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("pedigreeview.drawing.near.CROWD", SINGLES + 1)
+        tried = choose(net, look)
+    assert len(tried.blocks) <= look.cap or len(tried.blocks) <= len(plain.blocks)
+    assert {*tried.shown(), *tried.hidden} == {*plain.shown(), *plain.hidden}
+    if not plain.hidden:
+        assert tried == plain
 
 
 def test_focus_that_is_no_plant_is_a_fault():
