@@ -8,6 +8,7 @@ from typing import Any
 
 from pedigreeview.book.dates import is_date, proposal
 from pedigreeview.book.edit_faults import BadCell
+from pedigreeview.book.number_ranges import RANGES, fits_range
 from pedigreeview.book.records import SELF, Column, Record
 
 __all__ = ["check_cell"]
@@ -114,6 +115,11 @@ def _check_number(record: Record, column: Column, value: Any, said: str) -> None
         raise BadCell(
             record, column.name, f"The {said} {value!r} are not from 0 to 1.", "Correct them."
         )
+    between = RANGES.get((record.TABLE, column.name), (None, None))
+    if not fits_range(value, between):
+        low, high = between
+        right = f"{low} or more" if high is None else f"a number from {low} to {high}"
+        raise BadCell(record, column.name, f"The {said} {value!r} cannot be.", f"Write {right}.")
     if column.name in ("flowers", "set", "dropped", "fruits", "seeds", "left", "up", "kept") and (
         value < 0
     ):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Callable, Collection, Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import fields
 from pathlib import Path
 from typing import Any
@@ -12,22 +12,17 @@ from typing import Any
 from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.file_faults import BookDamaged
 from pedigreeview.book.memory import uncollected
+from pedigreeview.book.number_ranges import RANGES, SETTING_RANGES, fits_range
 from pedigreeview.book.records import TABLES
 from pedigreeview.book.row_ids import RowIds
 from pedigreeview.book.row_images import FILES, ROW_TYPES, SETTINGS, table_columns
 from pedigreeview.book.schema import quoted
+from pedigreeview.book.ticks import Tick, no_tick
 
 __all__ = ["Tick", "no_tick", "read_book", "read_extra", "records_of"]
 
-Tick = Callable[[], None]
-"""Called now and then in long work; may raise `Cancelled`."""
-
 _EACH = 20_000
 """Rows between two ticks."""
-
-
-def no_tick() -> None:
-    """For work that nobody waits for."""
 
 
 def read_extra(text: Any) -> dict[str, str]:
@@ -105,6 +100,7 @@ def read_book(
             for table in (*TABLES, FILES):
                 _read_table(connection, book, ids, table, newer=newer, tick=tick)
                 tick()
+            _check_numbers(connection)
         _read_beside(connection, book, newer=newer)
     except (ValueError, TypeError, KeyError, RecursionError) as error:
         raise BookDamaged(path, f"a row cannot be read: {error}") from error
@@ -151,6 +147,20 @@ def _read_table(
     ids.following[table] = max(last, *(row[0] for row in given), 0) + 1
 
 
+def _check_numbers(connection: sqlite3.Connection) -> None:
+    """Look whether the numbers of the rows are ones that others can be worked out from."""
+    for (table, name), (low, high) in RANGES.items():
+        if name not in _present(connection, table):
+            continue
+        asked = f"SELECT {quoted(name)} FROM {quoted(table)} WHERE {quoted(name)} < ? "
+        asked += "" if high is None else f"OR {quoted(name)} > ? "
+        row = connection.execute(
+            f"{asked} LIMIT 1", (low,) if high is None else (low, high)
+        ).fetchone()
+        if row is not None:
+            raise ValueError(f"the {name} {row[0]!r} of a row of {table} cannot be")
+
+
 def _read_beside(connection: sqlite3.Connection, book: Book, *, newer: bool) -> None:
     present = _present(connection, SETTINGS)
     names = [item.name for item in fields(BookSettings) if not newer or item.name in present]
@@ -161,6 +171,9 @@ def _read_beside(connection: sqlite3.Connection, book: Book, *, newer: bool) -> 
         raise ValueError("the settings are missing")
     values = dict(zip(names, row, strict=True))
     values["extra"] = read_extra(values.get("extra"))
+    for name, between in SETTING_RANGES.items():
+        if not fits_range(values.get(name), between):
+            raise ValueError(f"the setting {name} {values[name]!r} cannot be")
     book.settings = BookSettings(**values)
     if newer and not {"name", "text"} <= _present(connection, "unknown_tables"):
         return

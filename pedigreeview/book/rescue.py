@@ -25,6 +25,7 @@ from pedigreeview.book.edit_faults import BadCell
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.file_faults import BookDamaged, FileFault, NotABook
 from pedigreeview.book.making_files import read_content
+from pedigreeview.book.number_ranges import SETTING_RANGES, fits_range
 from pedigreeview.book.reading_rows import Tick, no_tick, read_extra
 from pedigreeview.book.records import SELF, TABLES, Cross, Plant, Record
 from pedigreeview.book.references import ONE, names, references
@@ -212,7 +213,13 @@ def _read(connection: sqlite3.Connection, path: Path, found: Rescued, tick: Tick
             except ValueError:
                 lost.rows += 1
         found.lost += lost.sentences()
-    if not _settings(connection, book, here):
+    wrong: list[str] = []
+    whole = _settings(connection, book, here, wrong)
+    found.lost += [
+        f"The setting {name.replace('_', ' ')} did not fit; it is the usual one now."
+        for name in wrong
+    ]
+    if not whole:
         found.lost.append("The settings of the book were lost; it has the usual ones now.")
     if "unknown_tables" in here:
         with suppress(sqlite3.Error):
@@ -311,7 +318,8 @@ def _record(table: str, values: dict[str, Any], lost: _Losses) -> Record | None:
         try:
             check_cell(record, column, given[column.name])
         except (BadCell, TypeError):
-            if column.required:
+            # A finding without odds would be a certain one.
+            if column.required or (table, column.name) == ("parent_findings", "odds"):
                 lost.rows += 1
                 return None
             bad.append(column.name)
@@ -322,7 +330,8 @@ def _record(table: str, values: dict[str, Any], lost: _Losses) -> Record | None:
     return record
 
 
-def _settings(connection: sqlite3.Connection, book: Book, here: set[str]) -> bool:
+def _settings(connection: sqlite3.Connection, book: Book, here: set[str], wrong: list[str]) -> bool:
+    """Take the settings over; `wrong` gets the names of those that cannot be."""
     if SETTINGS not in here:
         return False
     try:
@@ -340,7 +349,9 @@ def _settings(connection: sqlite3.Connection, book: Book, here: set[str]) -> boo
                 else (value is None and "None" in wanted)
                 or (type(value) in (int, float) and ("int" in wanted or "float" in wanted))
             )
-            if item.name != "extra" and fits:
+            if fits and not fits_range(value, SETTING_RANGES.get(item.name, (None, None))):
+                wrong.append(item.name)
+            elif item.name != "extra" and fits:
                 setattr(book.settings, item.name, value)
         book.settings.extra = read_extra(values.get("extra"))
     except (sqlite3.Error, ValueError, UnicodeError):

@@ -26,6 +26,8 @@ __all__ = [
     "write_target",
 ]
 
+_PART = 1 << 20
+"""Bytes of standard input that are read at a time."""
 STREAM = "-"
 """The word for standard input and standard output."""
 
@@ -74,11 +76,23 @@ def target_format(target: str, name: str | None = None) -> Format:
 
 
 def stream_bytes() -> bytes:
-    """All of standard input."""
+    """All of standard input.
+
+    Raises
+    ------
+    Fault : there is none, or it is larger than the cap
+    """
+    from pedigreeview.exchange import text_files
+
     stream = sys.stdin
     if stream is None or stream.closed:
         raise Fault("There is no standard input.", None, "Name a file.")
-    return stream.buffer.read()
+    data = bytearray()
+    # A stream without an end must not fill the memory.
+    while len(data) <= text_files.MOST_UNPACKED and (part := stream.buffer.read(_PART)):
+        data += part
+    text_files.refuse_large(data, "standard input")
+    return bytes(data)
 
 
 def read_source(

@@ -14,6 +14,7 @@ import zlib
 from collections.abc import Iterator
 
 from pedigreeview.book.faults import Fault, Place
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["MOST_CELLS", "MOST_COLUMNS", "MOST_ROWS", "MOST_UNPACKED", "check_archive", "check_xml"]
 
@@ -84,8 +85,10 @@ def _too_large(name: str) -> Fault:
     )
 
 
-def check_archive(data: bytes, name: str) -> str:
+def check_archive(data: bytes, name: str, tick: Tick = no_tick) -> str:
     """Look through a spreadsheet file; gives 'xlsx' or 'ods'.
+
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
@@ -117,7 +120,7 @@ def check_archive(data: bytes, name: str) -> str:
             continue
         before = b""
         sheet = _Extent() if "/worksheets/" in member.filename.lower() else None
-        for chunk in _chunks(archive, member, name):
+        for chunk in ticked(_chunks(archive, member, name), tick, 1):
             unpacked += len(chunk)
             if unpacked > MOST_UNPACKED:
                 raise _too_large(name)

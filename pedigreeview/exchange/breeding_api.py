@@ -18,7 +18,7 @@ from typing import Any
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault
-from pedigreeview.book.records import TABLES, Cross, Plant
+from pedigreeview.book.records import Cross, Plant
 from pedigreeview.exchange.breeding_api_reading import (
     OURS,
     QUESTIONS,
@@ -29,6 +29,7 @@ from pedigreeview.exchange.breeding_api_reading import (
 )
 from pedigreeview.exchange.checked_records import record_values
 from pedigreeview.exchange.json_files import write_json
+from pedigreeview.exchange.left_out import tables_left_out
 from pedigreeview.exchange.plant_notation import notation_of
 from pedigreeview.exchange.writing import replace_file
 
@@ -41,13 +42,7 @@ _CLONAL = ("cutting_of",)
 
 def lost(book: Book) -> list[str]:
     """What of a book the standard's four answers do not carry, one sentence each."""
-    said = []
-    for table in TABLES:
-        count = len(book.table(table))
-        if table not in _CARRIED and count:
-            rows = "row" if count == 1 else "rows"
-            said.append(f"The table {table!r} with its {count} {rows}.")
-    said += [f"The table {name!r}, which is not known." for name in book.unknown_tables]
+    said = tables_left_out(book, _CARRIED)
     if any(item.extra for item in book.pollen_candidates):
         said.append("The further columns of candidates for pollen parent.")
     if any(item.pollen_lot for item in book.pollinations.values()):

@@ -15,6 +15,7 @@ from pedigreeview.exchange.checked_records import Gathering, settings_from
 from pedigreeview.exchange.json_files import read_json
 from pedigreeview.exchange.table_parents import cross_name
 from pedigreeview.exchange.text_files import decode, read_bytes
+from pedigreeview.exchange.ticking import Tick, no_tick
 
 __all__ = ["OURS", "QUESTIONS", "SETTINGS", "STATUS", "parse", "read"]
 
@@ -55,10 +56,10 @@ def read(path: str | Path) -> Book:
     return book
 
 
-def parse(text: str, name: str = "pasted text") -> Book:
+def parse(text: str, name: str = "pasted text", tick: Tick = no_tick) -> Book:
     """Read a book from JSON text (see `read`)."""
     answers = _answers(read_json(text, name), name)
-    gathering = Gathering(name)
+    gathering = Gathering(name, tick=tick)
     names: dict[str, str] = {}
     for item in answers["germplasm"]:
         _read_germplasm(gathering, item, names)

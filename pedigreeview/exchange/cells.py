@@ -14,10 +14,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from pedigreeview.book import dates
+from pedigreeview.book.number_ranges import RANGES
 from pedigreeview.book.records import SELF, TABLES, Column, columns
 
 __all__ = [
-    "RANGES",
     "Flaw",
     "code_flaw",
     "columns_of",
@@ -35,16 +35,6 @@ _PERCENT = re.compile(r"([0-9]+(?:[.,][0-9]+)?) ?%\Z")
 _FRACTION = re.compile(r"([0-9]{1,9}) ?/ ?([0-9]{1,9})\Z")
 _CONTROL = re.compile("[\x00-\x1f\x7f\x85\u2028\u2029\ud800-\udfff\ufffe\uffff]+")
 _MOST_DIGITS = 15
-
-RANGES: dict[tuple[str, str], tuple[float | None, float | None]] = {
-    ("plants", "fixation"): (0, 1),
-    ("plants", "ploidy"): (1, 64),
-    ("plants", "selfings"): (0, 1000),
-    ("pollen_candidates", "odds"): (0, 1),
-    ("parent_findings", "odds"): (0, 1),
-    ("packets", "germination"): (0, None),
-}
-"""Lowest and highest value of number columns, by table; whole numbers else start at 0."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,6 +169,7 @@ def value(
     table: str, column: Column, text: str, *, comma: bool = False, lenient: bool = False
 ) -> tuple[Any, Flaw | None]:
     """The value of a cell that is not blank, and its flaw; on a flaw the column's default."""
+    # Whole numbers without a range of their own begin at 0.
     low, high = RANGES.get((table, column.name), (0 if column.kind == "whole" else None, None))
     found: Any
     flaw: Flaw | None

@@ -12,16 +12,16 @@ from typing import Any
 
 from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.faults import Fault, FileFaults, Place
+from pedigreeview.book.number_ranges import SETTING_RANGES, fits_range
 from pedigreeview.book.records import TABLES, Record
 from pedigreeview.exchange import rules
 from pedigreeview.exchange.cells import Flaw, columns_of, to_cell, value
 from pedigreeview.exchange.characters import unfit
+from pedigreeview.exchange.ticking import EACH, Tick, no_tick
 
 __all__ = ["Gathering", "record_values", "settings_from"]
 
 _MOST_FAULTS = 1_000
-_RANGES = {"variety_fixation": (0, 1), "plant_fixation": (0, 1), "ploidy": (1, 64),
-           "double_reduction": (0, 1 / 6), "outcrossing": (0, 1)}  # fmt: skip
 
 
 def record_values(record: Record) -> dict[str, str]:
@@ -43,6 +43,9 @@ class Gathering:
     book: Book = field(default_factory=Book)
     faults: list[Fault] = field(default_factory=list)
     places: dict[int, str] = field(default_factory=dict)
+    tick: Tick = no_tick
+    """Called now and then; may raise `Cancelled`."""
+    _taken: int = 0
 
     def fault(self, what: str, todo: str, plant: str = "", column: str = "") -> None:
         """Note what is wrong."""
@@ -53,6 +56,9 @@ class Gathering:
         self, table: str, cells: Mapping[str, Any], extra: Mapping[str, str] | None = None
     ) -> Record | None:
         """Put a record in from the texts of its cells; None where it cannot be one."""
+        if not self._taken % EACH:
+            self.tick()
+        self._taken += 1
         kind: Any = TABLES[table]
         values: dict[str, Any] = {}
         key = str(cells.get(kind.KEY[0], "")) if kind.KEY else ""
@@ -98,7 +104,7 @@ class Gathering:
             return Place(self.file, None, column, self.places.get(id(record), ""))
 
         if not self.faults:
-            self.faults = rules.faults(self.book, where)
+            self.faults = rules.faults(self.book, where, tick=self.tick)
         if self.faults:
             raise FileFaults(self.file, self.faults)
         return self.book
@@ -114,10 +120,11 @@ def settings_from(said: Mapping[str, Any]) -> BookSettings:
                 found.extra = {str(key): str(text) for key, text in value.items()}
         elif isinstance(value, bool):
             continue
-        elif item.name in _RANGES:
-            low, high = _RANGES[item.name]
+        elif item.name in SETTING_RANGES:
             whole = item.name == "ploidy"
-            if isinstance(value, int if whole else int | float) and low <= value <= high:
+            if isinstance(value, int if whole else int | float) and fits_range(
+                value, SETTING_RANGES[item.name]
+            ):
                 setattr(found, item.name, value if whole else float(value))
         elif isinstance(value, str) and (
             item.name != "founders_as" or value in ("variety", "plant", "")

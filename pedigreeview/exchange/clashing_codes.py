@@ -12,6 +12,7 @@ from pedigreeview.book.records import TABLES, Record
 from pedigreeview.book.references import ONE, references, renamed, split_codes
 from pedigreeview.exchange.cells import code_flaw
 from pedigreeview.exchange.same_origin import Origins, same_cross, same_parents
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["RenameRule", "proposed_names", "with_names"]
 
@@ -58,11 +59,13 @@ def _same_thing(own: Record, other: Record, names: Mapping[tuple[str, str], str]
 
 
 def proposed_names(
-    mine: Book, theirs: Book, rule: RenameRule | None = None
+    mine: Book, theirs: Book, rule: RenameRule | None = None, tick: Tick = no_tick
 ) -> dict[tuple[str, str], str]:
     """The other book's keys that clash with mine, each with the name that the rule gives it.
 
     A cross or plant of a renamed parent is another one too, so that parents are looked at first.
+
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
@@ -82,18 +85,18 @@ def proposed_names(
         taken[table].add(name)
         found[table, key] = name
 
-    for plant in other.parents_first():
+    for plant in ticked(other.parents_first(tick), tick):
         held = mine.plants.get(plant.plant)
         if held is not None:
             one, two = own.plant(held), other.plant(plant)
             if one and two and one != two and not same_cross(own, held, other, plant):
                 rename("plants", plant.plant)
-    for code, cross in theirs.crosses.items():
+    for code, cross in ticked(theirs.crosses.items(), tick):
         if code in mine.crosses and not same_parents(own, mine.crosses[code], other, cross):
             rename("crosses", code)
     for table, record in TABLES.items():
         if len(record.KEY) == 1 and table not in ("plants", "crosses"):
-            for key, item in getattr(theirs, table).items():
+            for key, item in ticked(getattr(theirs, table).items(), tick):
                 held_item = getattr(mine, table).get(key)
                 if held_item is not None and not _same_thing(held_item, item, found):
                     rename(table, key)
@@ -104,9 +107,11 @@ def _renamed_cell(reference: Any, text: str, names: Mapping[tuple[str, str], str
     if not text:
         return text
     if reference.said:
-        for (table, old), new in names.items():
-            if text in (f"{table} {old}", *_spoken(table, old)):
-                return renamed(reference, text, table, old, new)
+        for table in TABLES:
+            for spoken in (table, *_spoken(table)):
+                old = text.removeprefix(f"{spoken} ")
+                if old != text and (table, old) in names:
+                    return renamed(reference, text, table, old, names[table, old])
         return text
     if reference.many:
         codes = split_codes(text)
@@ -114,8 +119,8 @@ def _renamed_cell(reference: Any, text: str, names: Mapping[tuple[str, str], str
     return _one(reference, text, names)
 
 
-def _spoken(table: str, key: str) -> tuple[str, ...]:
-    return (f"{ONE[table]} {key}", f"{ONE[table].replace(' ', '_')} {key}")
+def _spoken(table: str) -> tuple[str, ...]:
+    return ONE[table], ONE[table].replace(" ", "_")
 
 
 def _one(reference: Any, code: str, names: Mapping[tuple[str, str], str]) -> str:

@@ -14,6 +14,7 @@ from typing import Any
 
 from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.faults import Fault, FileFaults, Place
+from pedigreeview.book.number_ranges import SETTING_RANGES
 from pedigreeview.book.records import TABLES, Column, Record
 from pedigreeview.exchange import rules
 from pedigreeview.exchange.cells import Flaw, columns_of, did_you_mean, number, value, whole, word
@@ -24,8 +25,9 @@ from pedigreeview.exchange.package_resources import (
     read_descriptor,
     without_our_names,
 )
-from pedigreeview.exchange.package_writing import SETTING_RANGES, lost, write
+from pedigreeview.exchange.package_writing import lost, write
 from pedigreeview.exchange.text_files import Sheet, decode, read_bytes, sheet
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["DESCRIPTOR", "lost", "read", "write"]
 
@@ -35,6 +37,7 @@ _FIXED = {"book": ("key", "value")}
 @dataclass(slots=True)
 class _Reading:
     folder: Path
+    tick: Tick
     book: Book = field(default_factory=Book)
     faults: list[Fault] = field(default_factory=list)
     places: dict[int, tuple[str, int]] = field(default_factory=dict)
@@ -54,7 +57,11 @@ class _Reading:
 
 
 def read(
-    folder: str | Path, *, founders_as: str | None = None, fixation: float | None = None
+    folder: str | Path,
+    *,
+    founders_as: str | None = None,
+    fixation: float | None = None,
+    tick: Tick = no_tick,
 ) -> Book:
     """Read a Data Package folder.
 
@@ -62,6 +69,7 @@ def read(
     ----------
     folder : the folder, or its `datapackage.json`
     founders_as, fixation : settings in force for this reading, over the book's own
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
@@ -71,7 +79,7 @@ def read(
     folder = Path(folder)
     if folder.name == DESCRIPTOR and not folder.is_dir():
         folder = folder.parent
-    reading = _Reading(folder)
+    reading = _Reading(folder, tick)
     descriptor = read_descriptor(folder)
     listed = listing(folder, descriptor)
     reading.faults += listed.faults
@@ -96,7 +104,7 @@ def read(
         reading.book.settings.variety_fixation = fixation
     reading.doubt.tables.update(_named_in(descriptor) - paths.keys())
     reading.faults += rules.faults(
-        reading.book, reading.where, reading.doubt, also=reading.left_out
+        reading.book, reading.where, reading.doubt, also=reading.left_out, tick=tick
     )
     if reading.faults:
         raise FileFaults(str(folder), reading.faults)
@@ -147,7 +155,7 @@ def _read_table(reading: _Reading, name: str, path: Path) -> None:
     needed = _FIXED.get(name) or tuple(
         column.name for column in columns_of(name) if column.required
     )
-    found = sheet(text, str(path), known)
+    found = sheet(text, str(path), known, reading.tick)
     if found.faults:
         # A row that was not read may be the one that a reference names.
         reading.doubt.tables.add(name)
@@ -226,7 +234,7 @@ def _records(
     known = {column.name for column, _ in described}
     extra = [(name, index) for name, index in places.items() if name not in known]
     comma = found.decimal_comma
-    for row, cells in found.rows:
+    for row, cells in ticked(found.rows, reading.tick):
         plant = cells[places["plant"]].strip() if "plant" in places else ""
         values: dict[str, Any] = {}
         wrong: list[str] = []

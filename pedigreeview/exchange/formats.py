@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault, Place
+from pedigreeview.exchange.ticking import Tick, no_tick
 
 if TYPE_CHECKING:
     from pedigreeview.exchange.spreadsheets import Table
@@ -124,8 +125,11 @@ def read_path_as(
     *,
     founders_as: str | None = None,
     fixation: float | None = None,
+    tick: Tick = no_tick,
 ) -> Book:
     """Read a file or folder in a format; None: the one of its ending or contents.
+
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
@@ -135,23 +139,23 @@ def read_path_as(
     from pedigreeview.exchange import data_package, pedbook, plant_table
     from pedigreeview.exchange.text_files import read_bytes
 
-    given = {"founders_as": founders_as, "fixation": fixation}
+    given: dict[str, Any] = {"founders_as": founders_as, "fixation": fixation, "tick": tick}
     if path.is_dir() or path.name == data_package.DESCRIPTOR:
-        return data_package.read(path, **given)  # type: ignore[arg-type]
+        return data_package.read(path, **given)
     if held is None:
         held = format_of_path(path)
     if held is not None and held.name == "book":
-        return pedbook.read(path, **given)  # type: ignore[arg-type]
+        return pedbook.read(path, **given)
     if held is not None and held.name == "table":
-        return plant_table.read(path, **given)  # type: ignore[arg-type]
+        return plant_table.read(path, **given)
     data = read_bytes(path)
     if held is None or (held.name == "node-link" and path.suffix.lower() == ".json"):
         sniffed = format_of_bytes(data, str(path))
         # What ends in .json and is none is named as such, not read as a table.
         held = FORMATS["brapi"] if held is not None and sniffed.name == "table" else sniffed
     if held.name == "book":
-        return pedbook.read(path, **given)  # type: ignore[arg-type]
-    book = read_bytes_as(data, held, str(path), founders_as=founders_as, fixation=fixation)
+        return pedbook.read(path, **given)
+    book = read_bytes_as(data, held, str(path), **given)
     book.path = path
     return book
 
@@ -163,6 +167,7 @@ def read_bytes_as(
     *,
     founders_as: str | None = None,
     fixation: float | None = None,
+    tick: Tick = no_tick,
 ) -> Book:
     """Read bytes, such as standard input, in a format (see `read_path_as`)."""
     if not held.reads:
@@ -174,26 +179,26 @@ def read_bytes_as(
         from pedigreeview.exchange.text_files import decode
 
         text, remarks = decode(data, name)
-        book = plant_table.parse(text, name, founders_as=founders_as, fixation=fixation)
+        book = plant_table.parse(text, name, founders_as=founders_as, fixation=fixation, tick=tick)
         book.remarks[:0] = remarks
         return book
     if held.name in ("xlsx", "ods"):
-        return _spreadsheet(data, name, founders_as, fixation)
+        return _spreadsheet(data, name, founders_as, fixation, tick)
     if held.name == "passport":
         from pedigreeview.exchange import passport
 
-        book = passport.parse(data, name)
+        book = passport.parse(data, name, tick=tick)
     elif held.name == "brapi":
         from pedigreeview.exchange import breeding_api
         from pedigreeview.exchange.text_files import decode
 
         text, remarks = decode(data, name)
-        book = breeding_api.parse(text, name)
+        book = breeding_api.parse(text, name, tick)
         book.remarks[:0] = remarks
     elif held.name in _GRAPHS:
         from pedigreeview.exchange import graph_reading
 
-        book = graph_reading.parse(data, _GRAPHS[held.name], name)
+        book = graph_reading.parse(data, _GRAPHS[held.name], name, tick)
     else:
         raise Fault(
             f"A {held.words} is not read from a stream of bytes.",
@@ -203,23 +208,25 @@ def read_bytes_as(
     return with_settings(book, founders_as, fixation)
 
 
-def _spreadsheet(data: bytes, name: str, founders_as: str | None, fixation: float | None) -> Book:
+def _spreadsheet(
+    data: bytes, name: str, founders_as: str | None, fixation: float | None, tick: Tick
+) -> Book:
     from pedigreeview.exchange import passport, plant_table
     from pedigreeview.exchange.spreadsheets import read_table, to_sheet
     from pedigreeview.exchange.table_headings import NEEDED
     from pedigreeview.exchange.text_files import plain
 
-    sheets = read_table(data, name)
+    sheets = read_table(data, name, tick)
     for table in sheets.tables:
         first = {plain(text) for text in table.headings(0)} if table.rows else set()
         if {plain(word) for word in NEEDED} <= first:
             book = plant_table.parse_sheet(
-                to_sheet(table), name, founders_as=founders_as, fixation=fixation
+                to_sheet(table), name, founders_as=founders_as, fixation=fixation, tick=tick
             )
             book.remarks[:0] = [*sheets.remarks, *_dates_for_codes(table)]
             return book
         if table.rows and passport.is_passport(table.headings(0)):
-            return with_settings(passport.parse(sheets), founders_as, fixation)
+            return with_settings(passport.parse(sheets, tick=tick), founders_as, fixation)
     raise Fault(
         "No sheet of the file has the headings of a plant table.",
         Place(file=name),
@@ -269,10 +276,14 @@ def lost(book: Book, held: Format) -> list[str]:
         "folder": data_package.lost,
         "table": plant_table.lost,
         "xlsx": plant_table.lost,
+        "ods": plant_table.lost,
         "brapi": breeding_api.lost,
         "passport": passport.lost,
+        "graphml": graph_files.lost,
+        "gexf": graph_files.lost,
+        "node-link": graph_files.lost,
     }
-    said: list[str] = asked.get(held.name, graph_files.lost)(book)
+    said: list[str] = asked[held.name](book)
     return said
 
 

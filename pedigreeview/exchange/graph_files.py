@@ -15,9 +15,10 @@ from pathlib import Path
 from typing import Any
 
 from pedigreeview.book.book import Book
-from pedigreeview.book.records import TABLES, Record
+from pedigreeview.book.records import Record
 from pedigreeview.exchange.checked_records import record_values
 from pedigreeview.exchange.json_files import write_json
+from pedigreeview.exchange.left_out import tables_left_out
 from pedigreeview.exchange.writing import replace_file
 
 __all__ = [
@@ -124,14 +125,7 @@ _CARRIED = ("plants", "crosses", "pollen_candidates", "parent_findings")
 
 def lost(book: Book) -> list[str]:
     """What of a book a graph file that can be read again does not carry, one sentence each."""
-    said = []
-    for table in TABLES:
-        count = len(book.table(table))
-        if table not in _CARRIED and count:
-            rows = "row" if count == 1 else "rows"
-            said.append(f"The table {table!r} with its {count} {rows}.")
-    said += [f"The table {name!r}, which is not known." for name in book.unknown_tables]
-    return said
+    return tables_left_out(book, _CARRIED)
 
 
 def graph_edges(net: Any) -> list[tuple[str, str, str]]:

@@ -22,6 +22,7 @@ from pedigreeview.exchange.checked_records import Gathering, settings_from
 from pedigreeview.exchange.graph_files import graph_edges, node_id
 from pedigreeview.exchange.json_files import read_json
 from pedigreeview.exchange.text_files import decode, read_bytes
+from pedigreeview.exchange.ticking import Tick, no_tick
 
 __all__ = ["is_node_link", "parse", "read"]
 
@@ -53,7 +54,7 @@ def read(path: str | Path) -> Book:
     return book
 
 
-def parse(data: bytes, suffix: str, name: str) -> Book:
+def parse(data: bytes, suffix: str, name: str, tick: Tick = no_tick) -> Book:
     """Read a graph from bytes; `suffix` is '.graphml', '.gexf' or '.json' (see `read`)."""
     if len(data) > _LARGEST:
         raise Fault(
@@ -66,7 +67,7 @@ def parse(data: bytes, suffix: str, name: str) -> Book:
         settings, nodes, edges = _node_link(read_json(text, name), name)
     else:
         settings, nodes, edges = _xml(data, suffix, name)
-    return _book(settings, nodes, edges, name)
+    return _book(settings, nodes, edges, name, tick)
 
 
 def _foreign(name: str) -> Fault:
@@ -143,10 +144,10 @@ def _texts(held: Any) -> tuple[dict[str, Any], dict[str, str]]:
     return cells, {str(k): str(v) for k, v in extra.items()} if isinstance(extra, dict) else {}
 
 
-def _book(settings: str, nodes: _Nodes, edges: _Edges, name: str) -> Book:
+def _book(settings: str, nodes: _Nodes, edges: _Edges, name: str, tick: Tick) -> Book:
     if not any("record" in held for _, held in nodes) and nodes:
         raise _foreign(name)
-    gathering = Gathering(name)
+    gathering = Gathering(name, tick=tick)
     later: list[tuple[str, Any]] = []
     for node, held in nodes:
         kind = held.get("type")

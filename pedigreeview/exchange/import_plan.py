@@ -21,6 +21,7 @@ from pedigreeview.exchange.import_headings import (
     said_order,
 )
 from pedigreeview.exchange.spreadsheets import Cell, Sheets, Table, cell_text
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = [
     "FORMS",
@@ -154,6 +155,7 @@ def guess_plan(
     *,
     heading: int | Literal["guess"] | None = "guess",
     form: Form | None = None,
+    tick: Tick = no_tick,
 ) -> ImportPlan:
     """The plan that headings and cells suggest.
 
@@ -163,15 +165,17 @@ def guess_plan(
     sheet : name of the sheet, '' for the first with rows
     heading : index of the heading row among the rows with cells, None for no heading row
     form : of the table, where the person has said it
+    tick : called now and then; may raise `Cancelled`
     """
     table = sheets.named(sheet)
     at = table.heading if heading == "guess" else heading
     if at is not None and not 0 <= at < len(table.rows):
         at = None
     headings = table.headings(at)
-    cells = [_column(table, at, index) for index in range(table.width)]
+    sample = [cells for _, cells in table.below(at)[:_SAMPLE]]
+    cells = [_column(sample, index) for index in ticked(range(table.width), tick, 1)]
     chosen = form or _form(headings)
-    columns = _columns(headings, cells, chosen)
+    columns = _columns(headings, cells, chosen, tick)
     why = []
     if form is None:
         why.append(f"The table was taken as {FORMS[chosen]}.")
@@ -180,20 +184,18 @@ def guess_plan(
     if both is not None and said_order(both.heading):
         plan = replace(plan, seed_parent_first=True)
         why.append(f"The heading {both.heading!r} says that the seed parent stands first.")
-    order, reason = _date_order(cell for column in cells for cell in column)
+    order, reason = _date_order(cell for column in ticked(cells, tick, 1) for cell in column)
     if reason:
         why.append(reason)
-    marks = unknown_marks(table, plan)
+    marks = unknown_marks(table, plan, tick)
     if {column.heading for column in columns} >= _OFFICIAL and "" in marks:
         # The plant table of this program: a blank pollen parent is open pollination.
         marks[""] = "open"
     return replace(plan, date_order=order, marks=marks, why=tuple(why))
 
 
-def _column(table: Table, heading: int | None, index: int) -> list[Cell]:
-    return [
-        cells[index] if index < len(cells) else "" for _, cells in table.below(heading)[:_SAMPLE]
-    ]
+def _column(sample: Sequence[list[Cell]], index: int) -> list[Cell]:
+    return [cells[index] if index < len(cells) else "" for cells in sample]
 
 
 def _form(headings: Sequence[str]) -> Form:
@@ -207,7 +209,9 @@ def _form(headings: Sequence[str]) -> Form:
     return "plants"
 
 
-def _columns(headings: Sequence[str], cells: Sequence[list[Cell]], form: Form) -> list[ColumnPlan]:
+def _columns(
+    headings: Sequence[str], cells: Sequence[list[Cell]], form: Form, tick: Tick
+) -> list[ColumnPlan]:
     found: list[ColumnPlan] = []
     taken: set[str] = set()
     apart = {known_meaning(heading, form) for heading in headings} & {
@@ -215,7 +219,7 @@ def _columns(headings: Sequence[str], cells: Sequence[list[Cell]], form: Form) -
         "pollen_parent",
         "parents",
     }
-    for index, heading in enumerate(headings):
+    for index, heading in enumerate(ticked(headings, tick, 1)):
         meaning = known_meaning(heading, form)
         example = _both_parents(cells[index])
         if meaning == "cross" and example and not apart and "parents" not in taken:
@@ -229,9 +233,9 @@ def _columns(headings: Sequence[str], cells: Sequence[list[Cell]], form: Form) -
         else:
             found.append(_by_cells(index, heading, cells[index]))
     if form == "plants" and "plant" not in taken:
-        _guess_plant(found, cells)
+        _guess_plant(found, cells, tick)
     if not taken & {"seed_parent", "pollen_parent", "parents"}:
-        _guess_parents(found, cells)
+        _guess_parents(found, cells, tick)
     return found
 
 
@@ -261,8 +265,8 @@ def _both_parents(cells: Sequence[Cell]) -> str:
     return both[0] if both and len(both) * 2 > len(texts) else ""
 
 
-def _guess_plant(found: list[ColumnPlan], cells: Sequence[list[Cell]]) -> None:
-    for at, column in enumerate(found):
+def _guess_plant(found: list[ColumnPlan], cells: Sequence[list[Cell]], tick: Tick) -> None:
+    for at, column in enumerate(ticked(found, tick, 1)):
         texts = _texts(cells[at])
         if (
             column.meaning in ("kept", "trait", "name")
@@ -275,8 +279,8 @@ def _guess_plant(found: list[ColumnPlan], cells: Sequence[list[Cell]]) -> None:
             return
 
 
-def _guess_parents(found: list[ColumnPlan], cells: Sequence[list[Cell]]) -> None:
-    for at, column in enumerate(found):
+def _guess_parents(found: list[ColumnPlan], cells: Sequence[list[Cell]], tick: Tick) -> None:
+    for at, column in enumerate(ticked(found, tick, 1)):
         example = _both_parents(cells[at])
         if column.meaning == "kept" and example:
             why = f"Most cells name two parents, such as {example[:30]!r}."
@@ -287,7 +291,7 @@ def _guess_parents(found: list[ColumnPlan], cells: Sequence[list[Cell]]) -> None
         return
     codes = set(_texts(cells[plant.index]))
     wanted = ["seed_parent", "pollen_parent"]
-    for at, column in enumerate(found):
+    for at, column in enumerate(ticked(found, tick, 1)):
         texts = [text for text in _texts(cells[at]) if text.casefold() not in MARKS]
         known = sum(text in codes for text in texts)
         if wanted and column.meaning in ("kept", "trait") and known and known * 2 > len(texts):
@@ -317,13 +321,16 @@ def _date_order(cells: Iterable[Cell]) -> tuple[DateOrder, str]:
     return "day-month", ""
 
 
-def unknown_marks(table: Table, plan: ImportPlan) -> dict[str, Mark]:
-    """The texts under a parent that may be no code, as written, with what they usually mean."""
+def unknown_marks(table: Table, plan: ImportPlan, tick: Tick = no_tick) -> dict[str, Mark]:
+    """The texts under a parent that may be no code, as written, with what they usually mean.
+
+    tick : called now and then; may raise `Cancelled`
+    """
     found: dict[str, Mark] = dict(plan.marks)
     for column in plan.columns:
         if column.meaning not in ("seed_parent", "pollen_parent", "parents"):
             continue
-        for _, cells in table.below(plan.heading):
+        for _, cells in ticked(table.below(plan.heading), tick):
             text = cell_text(cells[column.index]).strip() if column.index < len(cells) else ""
             if text.casefold() in MARKS and text not in found:
                 found[text] = MARKS[text.casefold()]

@@ -28,6 +28,7 @@ from pedigreeview.exchange.spreadsheets import Cell, Table, cell_text
 from pedigreeview.exchange.table_headings import KNOWN
 from pedigreeview.exchange.table_parents import cross_name
 from pedigreeview.exchange.text_files import Sheet, plain
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["MOST_INNER", "read_plants"]
 
@@ -205,7 +206,13 @@ class _Rows:
         return code_of(tree, self.plan.same)
 
 
-def read_plants(table: Table, plan: ImportPlan, gathered: Gathered, today: datetime.date) -> Book:
+def read_plants(
+    table: Table,
+    plan: ImportPlan,
+    gathered: Gathered,
+    today: datetime.date,
+    tick: Tick = no_tick,
+) -> Book:
     """Read a table with a row for each plant.
 
     Parameters
@@ -213,13 +220,14 @@ def read_plants(table: Table, plan: ImportPlan, gathered: Gathered, today: datet
     table, plan : the sheet, and how it is to be read
     gathered : takes what is guessed and what is left out
     today : for dates with two digits of the year
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
     FileFaults : with everything that is wrong, under the person's headings
     """
     rows = _Rows(plan, gathered, today)
-    for line, cells in rows_of(table, plan):
+    for line, cells in ticked(rows_of(table, plan), tick):
         rows.take(line, cells)
     for row in rows.undirected_rows:
         pair = row["seed_parent"], row["pollen_parent"]
@@ -233,9 +241,9 @@ def read_plants(table: Table, plan: ImportPlan, gathered: Gathered, today: datet
             f"{len(inner)} {'plant' if one else 'plants'} that the notation names without a row "
             f"{'was' if one else 'were'} added, such as {inner[0][1]['plant'][:40]!r}"
         )
-    found, headings = _sheet([*rows.rows, *inner], plan, table)
+    found, headings = _sheet([*rows.rows, *inner], plan, table, tick)
     try:
-        book = plant_table.parse_sheet(found, gathered.file)
+        book = plant_table.parse_sheet(found, gathered.file, tick=tick)
     except FileFaults as error:
         gathered.faults += [_renamed(fault, headings) for fault in error.faults]
         raise _all(gathered) from None
@@ -245,7 +253,7 @@ def read_plants(table: Table, plan: ImportPlan, gathered: Gathered, today: datet
     if gathered.faults:
         raise _all(gathered)
     _mend(book, rows)
-    _add_scores(book, rows.scores)
+    _add_scores(book, rows.scores, tick)
     return book
 
 
@@ -261,12 +269,12 @@ def _renamed(fault: Fault, headings: dict[str, str]) -> Fault:
 
 
 def _sheet(
-    rows: list[tuple[int, dict[str, str]]], plan: ImportPlan, table: Table
+    rows: list[tuple[int, dict[str, str]]], plan: ImportPlan, table: Table, tick: Tick
 ) -> tuple[Sheet, dict[str, str]]:
     """The rows as a plant table, and the person's heading of each of its columns."""
     official = {plain(name) for name in KNOWN}
     used: dict[str, None] = dict.fromkeys(("plant", "seed_parent", "pollen_parent"))
-    for _, row in rows:
+    for _, row in ticked(rows, tick):
         used.update(dict.fromkeys(row))
     both = plan.of("parents")
     headings = {column.meaning: column.heading for column in plan.columns}
@@ -287,7 +295,7 @@ def _sheet(
         taken.add(plain(name))
         names[key] = name
     found = Sheet(list(names.values()), 1, [], ";" if table.decimal_comma else ",")
-    for line, row in rows:
+    for line, row in ticked(rows, tick):
         found.rows.append((line, [row.get(key, "") for key in names]))
     return found, headings
 
@@ -318,13 +326,13 @@ def _mend(book: Book, rows: _Rows) -> None:
         )
 
 
-def _add_scores(book: Book, scores: list[Score]) -> None:
+def _add_scores(book: Book, scores: list[Score], tick: Tick) -> None:
     values: dict[str, list[str]] = {}
     for score in scores:
         values.setdefault(score.trait, []).append(score.value)
-    for name, held in values.items():
+    for name, held in ticked(values.items(), tick, 1):
         book.add(_trait(name, held))
-    for score in scores:
+    for score in ticked(scores, tick):
         if book.traits[score.trait].type == "yes_no":
             score.value = _PLANT_WORDS.get(score.value.casefold(), score.value)
         elif book.traits[score.trait].type == "measure":

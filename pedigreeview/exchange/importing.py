@@ -21,6 +21,7 @@ from pedigreeview.exchange.import_reading import read_plants
 from pedigreeview.exchange.merging import Comparison, Difference, Side, compare
 from pedigreeview.exchange.one_row_per_cross import read_crosses
 from pedigreeview.exchange.spreadsheets import Sheets, Table, cell_text
+from pedigreeview.exchange.ticking import Tick, no_tick
 
 if TYPE_CHECKING:
     from pedigreeview.book.edits import Edit
@@ -94,8 +95,16 @@ class Imported:
         """What the table and the book say differently."""
         return [] if self.comparison is None else self.comparison.differences
 
-    def apply(self, edit: Edit, choose: Mapping[Difference, Side] | Side | None = None) -> None:
+    def apply(
+        self,
+        edit: Edit,
+        choose: Mapping[Difference, Side] | Side | None = None,
+        *,
+        tick: Tick = no_tick,
+    ) -> None:
         """Put it into an edit of the book (see `Comparison.apply`).
+
+        tick : called now and then; where it raises, the edit is not to be kept
 
         Raises
         ------
@@ -103,8 +112,8 @@ class Imported:
         """
         comparison = self.comparison
         if comparison is None:
-            comparison = compare(Book(), self.book)
-        comparison.apply(edit, choose)
+            comparison = compare(Book(), self.book, tick=tick)
+        comparison.apply(edit, choose, tick=tick)
 
 
 def preview(
@@ -114,6 +123,7 @@ def preview(
     *,
     most_faults: int = 50,
     today: datetime.date | None = None,
+    tick: Tick = no_tick,
 ) -> Preview:
     """The first rows of a table under a plan, with the first problems of the whole table.
 
@@ -123,6 +133,7 @@ def preview(
     rows : how many are shown
     most_faults : how many problems are listed
     today : for dates with two digits of the year
+    tick : called now and then; may raise `Cancelled`
     """
     table = sheets.named(plan.sheet)
     shown = tuple(
@@ -134,7 +145,7 @@ def preview(
     faults: Sequence[Fault] = ()
     if not missing:
         try:
-            _read(sheets, table, plan, today)
+            _read(sheets, table, plan, today, tick)
         except FileFaults as error:
             faults = error.faults
         except Fault as fault:
@@ -153,12 +164,12 @@ def preview(
 
 
 def _read(
-    sheets: Sheets, table: Table, plan: ImportPlan, today: datetime.date | None
+    sheets: Sheets, table: Table, plan: ImportPlan, today: datetime.date | None, tick: Tick
 ) -> tuple[Book, Gathered]:
     gathered = Gathered(sheets.name)
     day = today or datetime.date.today()
     read = read_plants if plan.form == "plants" else read_crosses
-    return read(table, plan, gathered, day), gathered
+    return read(table, plan, gathered, day, tick), gathered
 
 
 def carry_out(
@@ -167,6 +178,7 @@ def carry_out(
     into: Book | None = None,
     *,
     today: datetime.date | None = None,
+    tick: Tick = no_tick,
 ) -> Imported:
     """Read a table by its plan, whole or not at all, and lay it beside a book.
 
@@ -175,6 +187,7 @@ def carry_out(
     sheets, plan : the file, and how it is to be read
     into : the book it goes into; None for a new one
     today : for dates with two digits of the year
+    tick : called now and then; may raise `Cancelled`
 
     Returns
     -------
@@ -191,8 +204,8 @@ def carry_out(
     table = sheets.named(plan.sheet)
     if into is not None:
         plan = _known_traits(plan, into)
-    book, gathered = _read(sheets, table, plan, today)
-    comparison = None if into is None else compare(into, book)
+    book, gathered = _read(sheets, table, plan, today, tick)
+    comparison = None if into is None else compare(into, book, tick=tick)
     report = _report(sheets, plan, book, gathered, comparison)
     large = len(table.below(plan.heading)) > LARGE
     if large:

@@ -19,6 +19,7 @@ from pedigreeview.exchange import rules
 from pedigreeview.exchange.cells import columns_of, to_cell
 from pedigreeview.exchange.clashing_codes import RenameRule, proposed_names, with_names
 from pedigreeview.exchange.same_origin import Origins, same_parents
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 if TYPE_CHECKING:
     from pedigreeview.book.edits import Edit
@@ -87,6 +88,7 @@ class Comparison:
         choose: Mapping[Difference, Side] | Side | None = None,
         *,
         photo: Callable[[str], bytes | None] | None = None,
+        tick: Tick = no_tick,
     ) -> None:
         """Put what comes in into an edit of my book.
 
@@ -95,16 +97,17 @@ class Comparison:
         edit : over the snapshot that was compared, or a later one
         choose : 'mine' or 'theirs' for all differences, or for each; None: their `usual`
         photo : the bytes of a photo of the other book, by its file name
+        tick : called now and then; where it raises, the edit is not to be kept
 
         Raises
         ------
         Fault : the book was changed meanwhile so that something no longer fits
         FileFaults : what came in would break a rule of the book; the edit is not to be kept
         """
-        wanted = self._wanted(choose)
-        dropped = self._followers(wanted)
+        wanted = self._wanted(choose, tick)
+        dropped = self._followers(wanted, tick)
         later: list[Record] = []
-        for record in _in_order(self.new):
+        for record in ticked(_in_order(self.new), tick):
             if isinstance(record, Cross | PollenCandidate) and record.cross in dropped:
                 continue
             if isinstance(record, Plant):
@@ -119,19 +122,19 @@ class Comparison:
                 edit.add_photo(record, data)
             else:
                 edit.add(record)
-        for record in later:
+        for record in ticked(later, tick):
             held = getattr(edit.book, record.TABLE)[getattr(record, record.KEY[0])]
             names = _ORIGIN if isinstance(record, Plant) else ("packet",)
             edit.update(held, **{name: getattr(record, name) for name in names})
-        for (table, code), values in wanted.items():
+        for (table, code), values in ticked(wanted.items(), tick):
             edit.update(getattr(edit.book, table)[code], **values)
-        self._check(edit.book)
+        self._check(edit.book, tick)
 
     def _wanted(
-        self, choose: Mapping[Difference, Side] | Side | None
+        self, choose: Mapping[Difference, Side] | Side | None, tick: Tick
     ) -> dict[tuple[str, str], dict[str, Any]]:
         wanted: dict[tuple[str, str], dict[str, Any]] = {}
-        for difference in self.differences:
+        for difference in ticked(self.differences, tick):
             side = choose if isinstance(choose, str) else (choose or {}).get(difference)
             if (side or difference.usual) != "theirs":
                 continue
@@ -142,11 +145,11 @@ class Comparison:
                 wanted.setdefault(key, {})[name] = self._updates[key][name]
         return wanted
 
-    def _followers(self, wanted: dict[tuple[str, str], dict[str, Any]]) -> set[str]:
+    def _followers(self, wanted: dict[tuple[str, str], dict[str, Any]], tick: Tick) -> set[str]:
         """Their crosses that nothing needs: all of their plants are mine, with the same parents."""
         new = {record.cross for record in self.new if isinstance(record, Cross)}
         used = {str(values["cross"]) for values in wanted.values() if values.get("cross")}
-        for record in self.new:
+        for record in ticked(self.new, tick):
             if isinstance(record, PollenCandidate):
                 continue
             for reference in references(record.TABLE):
@@ -157,18 +160,20 @@ class Comparison:
                     used.add(text.removeprefix("cross "))
                 else:
                     used.update(split_codes(text) if reference.many else (text,))
+        tick()
         own = {self.names.get(("crosses", code), code): code for code in self.theirs.crosses}
+        tick()
         with_plants = {plant.cross for plant in self.theirs.plants.values()}
         return {code for code in new - used if own.get(code, code) in with_plants}
 
-    def _check(self, book: Book) -> None:
+    def _check(self, book: Book, tick: Tick) -> None:
         def where(record: Record, column: str) -> Place:
             return Place(column=column, plant=getattr(record, "plant", ""))
 
-        faults = rules.faults(book, where, names=False)
+        faults = rules.faults(book, where, names=False, tick=tick)
         if not faults:
             return
-        before = {fault.what for fault in rules.faults(self.mine, where, names=False)}
+        before = {fault.what for fault in rules.faults(self.mine, where, names=False, tick=tick)}
         faults = [fault for fault in faults if fault.what not in before]
         if faults:
             raise FileFaults(str(self.theirs.path or ""), faults)
@@ -181,7 +186,11 @@ def _in_order(records: list[Record]) -> list[Record]:
 
 
 def compare(
-    mine: Book, theirs: Book, *, names: Mapping[tuple[str, str], str] | None = None
+    mine: Book,
+    theirs: Book,
+    *,
+    names: Mapping[tuple[str, str], str] | None = None,
+    tick: Tick = no_tick,
 ) -> Comparison:
     """Lay another book beside mine.
 
@@ -190,12 +199,13 @@ def compare(
     mine, theirs : neither is changed
     names : keys of the other book that get another name, as `proposed_names` gives them; a key that
         is not among them means the same record in both books
+    tick : called now and then; may raise `Cancelled`
     """
     names = dict(names or {})
     found = Comparison(mine, theirs, names)
     renamed_book = Book(settings=theirs.settings)
     for table in TABLES:
-        for record in theirs.table(table):
+        for record in ticked(theirs.table(table), tick):
             other = with_names(record, names)
             held = getattr(renamed_book, table)
             if isinstance(held, dict):
@@ -205,10 +215,10 @@ def compare(
     own_origins, their_origins = Origins(mine), Origins(renamed_book)
     for table, kind in TABLES.items():
         if table in _LISTS:
-            _compare_list(found, table, renamed_book)
+            _compare_list(found, table, renamed_book, tick)
             continue
         own = getattr(mine, table)
-        for key, other in getattr(renamed_book, table).items():
+        for key, other in ticked(getattr(renamed_book, table).items(), tick):
             if key not in own:
                 found.new.append(other)
             elif kind is Plant:
@@ -224,13 +234,13 @@ def compare(
     return found
 
 
-def _compare_list(found: Comparison, table: str, theirs: Book) -> None:
+def _compare_list(found: Comparison, table: str, theirs: Book, tick: Tick) -> None:
     own = found.mine.table(table)
     keyed = TABLES[table].KEY
-    held = {_whole(record) for record in own}
+    held = {_whole(record) for record in ticked(own, tick)}
     keys = {tuple(getattr(record, name) for name in keyed) for record in own} if keyed else set()
     crosses = set(found.mine.crosses)
-    for record in theirs.table(table):
+    for record in ticked(theirs.table(table), tick):
         if _whole(record) in held:
             found.same += 1
         elif keyed and (
@@ -322,6 +332,8 @@ def merge(
     theirs: Book,
     rule: RenameRule | None = None,
     choose: Mapping[Difference, Side] | Side | None = None,
+    *,
+    tick: Tick = no_tick,
 ) -> tuple[Book, Comparison]:
     """A new book that holds both; neither of the two is changed.
 
@@ -330,6 +342,7 @@ def merge(
     mine, theirs : the books
     rule : how clashing codes of the other book are changed (`proposed_names` shows them first)
     choose : which side to take where they differ (see `Comparison.apply`)
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
@@ -337,7 +350,8 @@ def merge(
     """
     from pedigreeview.book.edits import Edit
 
-    comparison = compare(mine, theirs, names=proposed_names(mine, theirs, rule))
+    names = proposed_names(mine, theirs, rule, tick)
+    comparison = compare(mine, theirs, names=names, tick=tick)
     edit = Edit(mine, "Merge two books")
-    comparison.apply(edit, choose)
+    comparison.apply(edit, choose, tick=tick)
     return edit.book, comparison

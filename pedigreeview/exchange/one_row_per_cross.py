@@ -16,6 +16,7 @@ from pedigreeview.exchange.parentage_tree import Named
 from pedigreeview.exchange.parents_in_one_cell import code_of, inner_crosses, read_cell
 from pedigreeview.exchange.spreadsheets import Cell, Table, cell_text
 from pedigreeview.exchange.table_parents import cross_name
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["read_crosses"]
 
@@ -35,6 +36,10 @@ class _Reader:
     lines: dict[int, int] = field(default_factory=dict)
     parents: dict[str, int] = field(default_factory=dict)
     inner: dict[str, tuple[int, str, str, bool]] = field(default_factory=dict)
+    names: dict[str, int] = field(default_factory=dict)
+    """How far the names of crosses without a code have been numbered."""
+    worked: dict[str, int] = field(default_factory=dict)
+    """How many pollinations (by the cross) and harvests (by the cross and '/h') there are."""
 
     def heading(self, meaning: str) -> str:
         column = self.plan.of(meaning)
@@ -73,7 +78,7 @@ class _Reader:
         code = self.text(cells, "cross")
         code = self.plan.same.get(code, code)
         if not code:
-            code = cross_name(seed, pollen, (), taken=self.book.crosses)
+            code = self._name(seed, pollen)
         elif code in self.book.crosses:
             held = self.book.crosses[code]
             if (held.seed_parent, held.pollen_parent) != (seed, pollen):
@@ -97,6 +102,14 @@ class _Reader:
                 cross.extra.setdefault(column.heading, text)
         self._worked(cross, line, cells, made_on)
 
+    def _name(self, seed: str, pollen: str) -> str:
+        """The program's name of a cross without a code, unlike any other."""
+        return cross_name(seed, pollen, (), taken=self.book.crosses, numbers=self.names)
+
+    def _number(self, key: str) -> int:
+        self.worked[key] = self.worked.get(key, 0) + 1
+        return self.worked[key]
+
     def _state(self, cross: Cross, cells: list[Cell]) -> None:
         text = self.text(cells, "state")
         if not text:
@@ -112,16 +125,15 @@ class _Reader:
         flowers, took = self.count(cells, "flowers", line), self.count(cells, "set", line)
         by = self.text(cells, "by")
         if flowers is not None or took is not None or by:
-            number = 1 + sum(p.cross == cross.cross for p in self.book.pollinations.values())
-            key = f"{cross.cross}/{number}"
+            key = f"{cross.cross}/{self._number(cross.cross)}"
             work = Pollination(key, cross.cross, made_on, flowers, set=took, by=by)
             self.book.add(work)
             self.lines[id(work)] = line
         fruits, seeds = self.count(cells, "fruits", line), self.count(cells, "seeds", line)
         harvested = self.date(cells, "harvested", line)
         if fruits is not None or seeds is not None or harvested:
-            number = 1 + sum(h.cross == cross.cross for h in self.book.harvests.values())
-            harvest = Harvest(f"{cross.cross}/h{number}", cross.cross, harvested, fruits, seeds)
+            key = f"{cross.cross}/h{self._number(f'{cross.cross}/h')}"
+            harvest = Harvest(key, cross.cross, harvested, fruits, seeds)
             self.book.add(harvest)
             self.lines[id(harvest)] = line
 
@@ -177,19 +189,19 @@ class _Reader:
             return code
         return code_of(tree, self.plan.same)  # type: ignore[arg-type]
 
-    def finish(self) -> Book:
+    def finish(self, tick: Tick) -> Book:
         book = self.book
-        for code, (line, seed, pollen, known) in self.inner.items():
+        for code, (line, seed, pollen, known) in ticked(self.inner.items(), tick):
             if code in book.plants:
                 continue
-            name = cross_name(seed, pollen, (), taken=book.crosses)
+            name = self._name(seed, pollen)
             cross = Cross(name, seed, pollen, "", "selfing" if seed == pollen else "cross", known)
             plant = Plant(code, cross=name)
             for record in (cross, plant):
                 book.add(record)
                 self.lines[id(record)] = line
             self.gathered.guess("plants that the notation names without a row were added")
-        for code, line in self.parents.items():
+        for code, line in ticked(self.parents.items(), tick):
             if code in book.plants:
                 continue
             if flaw := code_flaw(code):
@@ -211,7 +223,13 @@ class _Reader:
         return Place(self.gathered.file, self.lines.get(id(record)), shown)
 
 
-def read_crosses(table: Table, plan: ImportPlan, gathered: Gathered, today: datetime.date) -> Book:
+def read_crosses(
+    table: Table,
+    plan: ImportPlan,
+    gathered: Gathered,
+    today: datetime.date,
+    tick: Tick = no_tick,
+) -> Book:
     """Read a table with a row for each cross (see `import_reading.read_plants`).
 
     Raises
@@ -219,12 +237,12 @@ def read_crosses(table: Table, plan: ImportPlan, gathered: Gathered, today: date
     FileFaults : with everything that is wrong, under the person's headings
     """
     reader = _Reader(table, plan, gathered, today)
-    for line, cells in rows_of(table, plan):
+    for line, cells in ticked(rows_of(table, plan), tick):
         reader.take(line, cells)
-    book = reader.finish()
+    book = reader.finish(tick)
     faults = list(gathered.faults)
     if not faults:
-        faults = rules.faults(book, reader.where)
+        faults = rules.faults(book, reader.where, tick=tick)
     if faults:
         faults.sort(key=lambda fault: fault.where.row or 0)
         raise FileFaults(

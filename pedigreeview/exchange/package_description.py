@@ -11,8 +11,9 @@ from typing import Any
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.dates import PATTERN
+from pedigreeview.book.number_ranges import RANGES
 from pedigreeview.book.records import TABLES, Column, Record
-from pedigreeview.exchange.cells import RANGES, columns_of
+from pedigreeview.exchange.cells import columns_of
 from pedigreeview.exchange.package_resources import Passenger, package_name
 from pedigreeview.exchange.text_files import sheet
 

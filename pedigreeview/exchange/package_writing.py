@@ -17,22 +17,13 @@ from typing import Any
 from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.records import TABLES, Record
-from pedigreeview.exchange.cells import RANGES, columns_of, to_cell
+from pedigreeview.exchange.cells import columns_of, to_cell
 from pedigreeview.exchange.package_description import PROFILES, description, extra_names
 from pedigreeview.exchange.package_resources import DESCRIPTOR, left_behind, passengers
 from pedigreeview.exchange.text_files import to_text
 from pedigreeview.exchange.writing import beside, write_fault
 
-__all__ = ["DESCRIPTOR", "SETTING_RANGES", "lost", "write"]
-
-SETTING_RANGES: dict[str, tuple[float | None, float | None]] = {
-    "ploidy": RANGES["plants", "ploidy"],
-    "variety_fixation": (0, 1),
-    "plant_fixation": (0, 1),
-    "double_reduction": (0, 1 / 6),
-    "outcrossing": (0, 1),
-}
-"""Lowest and highest value of the settings that are numbers."""
+__all__ = ["DESCRIPTOR", "lost", "write"]
 
 
 def lost(book: Book) -> list[str]:

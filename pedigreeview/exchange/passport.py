@@ -14,17 +14,20 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import fields
 from pathlib import Path
 
-from pedigreeview.book.book import Book
+from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.dates import is_date
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.records import Plant
 from pedigreeview.exchange import slash_notation
 from pedigreeview.exchange.checked_records import Gathering
 from pedigreeview.exchange.harmless_cells import restored
+from pedigreeview.exchange.left_out import tables_left_out
 from pedigreeview.exchange.spreadsheet_writing import table_text, workbook_bytes
 from pedigreeview.exchange.spreadsheets import Sheets, cell_text, open_table, read_table
+from pedigreeview.exchange.ticking import Tick, no_tick
 from pedigreeview.exchange.writing import replace_file
 
 __all__ = ["DESCRIPTORS", "STATUS", "is_passport", "lost", "parse", "read", "rows", "write"]
@@ -92,10 +95,10 @@ def read(path: str | Path) -> Book:
     return book
 
 
-def parse(sheets: Sheets | bytes, name: str = "passport data") -> Book:
+def parse(sheets: Sheets | bytes, name: str = "passport data", *, tick: Tick = no_tick) -> Book:
     """Read founders from a table that was opened already, or from bytes (see `read`)."""
     if isinstance(sheets, bytes):
-        sheets = read_table(sheets, name)
+        sheets = read_table(sheets, name, tick)
     for table in sheets.tables:
         for heading in range(min(len(table.rows), 10)):
             if is_passport(table.headings(heading)):
@@ -110,7 +113,7 @@ def parse(sheets: Sheets | bytes, name: str = "passport data") -> Book:
             "Import it as any other table.",
         )
     headings = [text.upper() for text in table.headings(heading)]
-    gathering = Gathering(sheets.name)
+    gathering = Gathering(sheets.name, tick=tick)
     gathering.book.remarks += sheets.remarks
     for line, cells in table.below(heading):
         said = {
@@ -189,7 +192,39 @@ def lost(book: Book) -> list[str]:
     )
     if further:
         said.append(f"The further columns {', '.join(further)}.")
+    coded = sum(_kind(_status(plant)) != book.kind(plant) for plant in founders)
+    if coded:
+        one = coded == 1
+        said.append(
+            f"What {coded} {'founder is' if one else 'founders are'}: written as the code of "
+            f"{'its' if one else 'their'} biological status."
+        )
+    return [*said, *_settings_lost(book), *_tables_lost(book)]
+
+
+def _settings_lost(book: Book) -> list[str]:
+    usual = BookSettings()
+    gone = [
+        item.name.replace("_", " ")
+        for item in fields(BookSettings)
+        if item.name not in ("crop", "extra")
+        and getattr(book.settings, item.name) != getattr(usual, item.name)
+    ]
+    gone += [repr(name) for name in book.settings.extra]
+    said = [f"The book's settings {', '.join(gone)}."] if gone else []
+    if book.settings.crop:
+        said.append("The book's settings (crop) are written into the cells of each founder.")
     return said
+
+
+def _tables_lost(book: Book) -> list[str]:
+    # The crosses are named with all that belongs to them.
+    return tables_left_out(book, ("plants", "crosses", "pollen_candidates"))
+
+
+def _status(plant: Plant) -> str:
+    """The code of the biological status that is kept with a founder; '' without one."""
+    return next((text for name, text in plant.extra.items() if name.upper() == "SAMPSTAT"), "")
 
 
 def rows(book: Book) -> Iterator[list[str]]:

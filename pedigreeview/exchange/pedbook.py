@@ -31,19 +31,24 @@ def is_pedbook(path: str | Path) -> bool:
 
 
 def read(
-    path: str | Path, *, founders_as: str | None = None, fixation: float | None = None
+    path: str | Path,
+    *,
+    founders_as: str | None = None,
+    fixation: float | None = None,
+    tick: Tick | None = None,
 ) -> Book:
     """Read a book's file without changing anything on the disk.
 
     Parameters
     ----------
     founders_as, fixation : settings in force for this reading, over the book's own
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
     FileFault : it cannot be read
     """
-    with BookFile.open(path, read_only=True, backups=False) as file:
+    with BookFile.open(path, read_only=True, backups=False, tick=tick) as file:
         book = file.book
     settings = book.settings
     if founders_as:

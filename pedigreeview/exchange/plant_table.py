@@ -22,7 +22,8 @@ from pedigreeview.exchange.table_columns import fill_from_columns
 from pedigreeview.exchange.table_headings import KNOWN, NEEDED, founders_remark, read_headings
 from pedigreeview.exchange.table_rows import Odds, Reading, Row, read_rows
 from pedigreeview.exchange.table_writing import cross_name, lost, table_lines, write
-from pedigreeview.exchange.text_files import Sheet, decode, read_bytes, sheet
+from pedigreeview.exchange.text_files import Sheet, decode, read_bytes, refuse_nul, sheet
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["lost", "parse", "parse_sheet", "read", "table_lines", "write"]
 
@@ -31,7 +32,11 @@ COLUMNS_FROM = 200_000
 
 
 def read(
-    path: str | Path, *, founders_as: str | None = None, fixation: float | None = None
+    path: str | Path,
+    *,
+    founders_as: str | None = None,
+    fixation: float | None = None,
+    tick: Tick = no_tick,
 ) -> Book:
     """Read a plant table.
 
@@ -39,6 +44,7 @@ def read(
     ----------
     path : a CSV or TSV file
     founders_as, fixation : settings in force for this reading, over the defaults
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
@@ -47,14 +53,19 @@ def read(
     """
     path = Path(path)
     text, remarks = decode(read_bytes(path), str(path))
-    book = parse(text, str(path), founders_as=founders_as, fixation=fixation)
+    book = parse(text, str(path), founders_as=founders_as, fixation=fixation, tick=tick)
     book.remarks[:0] = remarks
     book.path = path
     return book
 
 
 def parse(
-    text: str, name: str, *, founders_as: str | None = None, fixation: float | None = None
+    text: str,
+    name: str,
+    *,
+    founders_as: str | None = None,
+    fixation: float | None = None,
+    tick: Tick = no_tick,
 ) -> Book:
     """Read a plant table from text; `name` stands for the file in faults (see `read`)."""
     reading = Reading(name, Book())
@@ -63,27 +74,26 @@ def parse(
     if fixation is not None:
         reading.book.settings.variety_fixation = fixation
     text = text.removeprefix("\ufeff")
-    if "\0" in text:
-        row = text.count("\n", 0, text.index("\0")) + 1
-        raise Fault(
-            "The file has a NUL byte in it, so it is no text file or it is damaged.",
-            Place(file=name, row=row),
-            "Save it as 'CSV UTF-8' in the spreadsheet program and open that file.",
-        )
+    refuse_nul(text, name)
     reading.suspect = bool(unfit(text))
     treated = has_neutral(text)
     large = len(text) >= COLUMNS_FROM and not reading.suspect and not treated
-    if large and fill_from_columns(reading.book, text, name):
+    if large and fill_from_columns(reading.book, text, name, tick):
         return reading.book
-    found = sheet(text, name, KNOWN)
+    found = sheet(text, name, KNOWN, tick)
     if treated:
         found.headings = [restored(heading) for heading in found.headings]
         found.rows = [(line, [restored(cell) for cell in cells]) for line, cells in found.rows]
-    return _from_sheet(reading, found)
+    return _from_sheet(reading, found, tick)
 
 
 def parse_sheet(
-    found: Sheet, name: str, *, founders_as: str | None = None, fixation: float | None = None
+    found: Sheet,
+    name: str,
+    *,
+    founders_as: str | None = None,
+    fixation: float | None = None,
+    tick: Tick = no_tick,
 ) -> Book:
     """Read a plant table from rows that were cut already, such as those of a spreadsheet.
 
@@ -91,19 +101,19 @@ def parse_sheet(
     ----------
     found : headings and rows
     name : stands for the file in faults
-    founders_as, fixation : as for `read`
+    founders_as, fixation, tick : as for `read`
     """
     reading = Reading(name, Book())
     if founders_as:
         reading.book.settings.founders_as = founders_as
     if fixation is not None:
         reading.book.settings.variety_fixation = fixation
-    texts = (text for _, cells in [(0, found.headings), *found.rows] for text in cells)
-    reading.suspect = any(map(unfit, texts))
-    return _from_sheet(reading, found)
+    rows = ticked([(0, found.headings), *found.rows], tick)
+    reading.suspect = any(unfit(text) for _, cells in rows for text in cells)
+    return _from_sheet(reading, found, tick)
 
 
-def _from_sheet(reading: Reading, found: Sheet) -> Book:
+def _from_sheet(reading: Reading, found: Sheet, tick: Tick) -> Book:
     name = reading.name
     if not found.headings:
         if found.faults:
@@ -120,12 +130,14 @@ def _from_sheet(reading: Reading, found: Sheet) -> Book:
     if reading.suspect:
         reading.faults += heading_faults(found, name)
     with uncollected():
-        read_rows(reading, found, headings)
+        read_rows(reading, found, headings, tick)
         if headings.complete:
-            _share_crosses(reading)
-            _add_founders(reading)
+            _share_crosses(reading, tick)
+            _add_founders(reading, tick)
     if headings.complete:
-        reading.faults += rules.faults(reading.book, reading.where, reading.doubt, names=False)
+        reading.faults += rules.faults(
+            reading.book, reading.where, reading.doubt, names=False, tick=tick
+        )
     if reading.faults:
         reading.faults.sort(key=lambda fault: fault.where.row or 0)
         raise FileFaults(name, reading.faults)
@@ -134,13 +146,13 @@ def _from_sheet(reading: Reading, found: Sheet) -> Book:
     return reading.book
 
 
-def _share_crosses(reading: Reading) -> None:
+def _share_crosses(reading: Reading, tick: Tick) -> None:
     """One cross for the rows with a code, and one for the rows with the same parents and none."""
     book = reading.book
     coded: dict[str, Row] = {}
     unnamed: dict[tuple[str, str, Odds], list[Row]] = {}
     order: dict[str, Row] = {}
-    for row in reading.rows:
+    for row in ticked(reading.rows, tick):
         if not (row.seed or row.pollen or row.odds):
             continue
         if not row.cross:
@@ -173,13 +185,14 @@ def _share_crosses(reading: Reading) -> None:
             )
         first.drawn = first.drawn or row.drawn
     # Sorted, so that the order of the rows does not decide which cross gets which name.
-    for mating in sorted(unnamed):
-        name = cross_name(*mating, taken=order)
+    numbers: dict[str, int] = {}
+    for mating in ticked(sorted(unnamed), tick):
+        name = cross_name(*mating, taken=order, numbers=numbers)
         order[name] = unnamed[mating][0]
         _agree_how_drawn(reading, unnamed[mating])
         for row in unnamed[mating]:
             row.plant.cross = name
-    for name, row in sorted(order.items(), key=lambda item: item[1].line):
+    for name, row in ticked(sorted(order.items(), key=lambda item: item[1].line), tick):
         intended = "cross"
         if row.seed and row.seed == row.pollen:
             intended = "selfing"
@@ -214,11 +227,11 @@ def _agree_how_drawn(reading: Reading, rows: list[Row]) -> None:
     rows[0].drawn = stated[0].drawn if stated else ""
 
 
-def _add_founders(reading: Reading) -> None:
+def _add_founders(reading: Reading, tick: Tick) -> None:
     """A parent without a row becomes a founder that says nothing of itself."""
     book = reading.book
     added: list[str] = []
-    for row in reading.rows:
+    for row in ticked(reading.rows, tick):
         for code in (row.seed, row.pollen, row.plant.source, *(code for code, _ in row.odds)):
             # A code that cannot be one is named already, where it stands as a parent.
             if code and code not in book.plants and not code_flaw(code):

@@ -23,6 +23,7 @@ from pedigreeview.book.records import (
     Record,
 )
 from pedigreeview.exchange.cells import code_flaw, columns_of, did_you_mean
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["ODDS_SLACK", "Doubt", "Where", "faults", "split_codes"]
 
@@ -55,6 +56,9 @@ class Doubt:
 ODDS_SLACK = 1e-9
 """Sums of odds may pass 1 by this much: 0.7 + 0.2 + 0.1 is not exactly 1 in binary."""
 
+_MOST_PROPOSED = 20
+"""Missing codes of one file for which those that are spelled nearly the same are looked for."""
+
 FROM_POOL = ("seed_of", "sibbed_in")
 FROM_PLANT = ("cutting_of", "doubled_haploid_of", "doubled_of")
 FROM_SOURCE = FROM_POOL + FROM_PLANT
@@ -85,6 +89,7 @@ def faults(
     *,
     names: bool = True,
     also: Iterable[Record] = (),
+    tick: Tick = no_tick,
 ) -> list[Fault]:
     """Every breach of the rules.
 
@@ -95,16 +100,17 @@ def faults(
     doubt : the cells that have a fault already
     names : whether codes and references are checked; a plant table looks at them cell by cell
     also : records that the book could not take in, whose references are checked all the same
+    tick : called now and then; may raise `Cancelled`
     """
     doubt = doubt or Doubt()
     found: list[Fault] = []
     if names:
         found += _codes(book, where)
-        found += _references(book, where, doubt, list(also))
-    for plant in book.plants.values():
+        found += _references(book, where, doubt, list(also), tick)
+    for plant in ticked(book.plants.values(), tick):
         found += _plant(book, plant, where, doubt)
     candidates = book.candidates()
-    for cross in book.crosses.values():
+    for cross in ticked(book.crosses.values(), tick):
         found += _cross(cross, candidates.get(cross.cross, []), where, doubt)
     found += _findings(book, where, doubt)
     return found
@@ -120,8 +126,9 @@ def _codes(book: Book, where: Where) -> Iterator[Fault]:
 
 
 def _references(
-    book: Book, where: Where, doubt: Doubt, also: Collection[Record]
+    book: Book, where: Where, doubt: Doubt, also: Collection[Record], tick: Tick
 ) -> Iterator[Fault]:
+    proposed = 0
     for table in TABLES:
         checked: list[tuple[str, tuple[str, ...], bool, bool]] = []
         for column in columns_of(table):
@@ -131,7 +138,8 @@ def _references(
                 checked.append((column.name, *_OTHER_REFERENCES[table, column.name]))
         if not checked:
             continue
-        for record in (*book.table(table), *(other for other in also if table == other.TABLE)):
+        held = (*book.table(table), *(other for other in also if table == other.TABLE))
+        for record in ticked(held, tick):
             for name, tables, many, may_be_self in checked:
                 text = getattr(record, name)
                 if not text or (may_be_self and text == SELF) or doubt.of(record, name):
@@ -140,15 +148,26 @@ def _references(
                     continue
                 for code in split_codes(text) if many else (text,):
                     if not any(code in getattr(book, other) for other in tables):
-                        yield _missing(book, code, name, tables, where(record, name))
+                        proposed += 1
+                        tick()
+                        yield _missing(
+                            book,
+                            code,
+                            name,
+                            tables,
+                            where(record, name),
+                            near=proposed <= _MOST_PROPOSED,
+                        )
 
 
-def _missing(book: Book, code: str, name: str, tables: tuple[str, ...], place: Place) -> Fault:
+def _missing(
+    book: Book, code: str, name: str, tables: tuple[str, ...], place: Place, *, near: bool
+) -> Fault:
     what = " or ".join(_ONE[table] for table in tables)
     mend = ""
     if code.casefold() == SELF:
         mend = "For a selfing name the seed parent here as well."
-    else:
+    elif near:
         known = [known for table in tables for known in getattr(book, table)]
         mend = did_you_mean(code, known)
     return Fault(

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import Cross, Plant
 from pedigreeview.exchange.cells import to_cell
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["Origins", "same_cross", "same_parents"]
 
@@ -51,11 +52,14 @@ class Origins:
         """The two parents, whichever was which."""
         return {self.code(cross.seed_parent), self.code(cross.pollen_parent)}
 
-    def parents_first(self) -> list[Plant]:
-        """The plants, each after its parents where the records have no loop."""
+    def parents_first(self, tick: Tick = no_tick) -> list[Plant]:
+        """The plants, each after its parents where the records have no loop.
+
+        tick : called now and then; may raise `Cancelled`
+        """
         found: list[Plant] = []
         seen: set[str] = set()
-        for start in self.book.plants:
+        for start in ticked(self.book.plants, tick):
             waiting = [(start, False)]
             while waiting:
                 code, ready = waiting.pop()

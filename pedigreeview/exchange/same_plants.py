@@ -12,6 +12,7 @@ from pedigreeview.exchange.import_plan import ImportPlan
 from pedigreeview.exchange.parentage_tree import Named, parts
 from pedigreeview.exchange.parents_in_one_cell import read_cell
 from pedigreeview.exchange.spreadsheets import Sheets, cell_text
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["Spellings", "look_alikes", "look_alikes_of"]
 
@@ -41,8 +42,13 @@ class Spellings:
         return self.codes[0]
 
 
-def look_alikes(sheets: Sheets, plan: ImportPlan, into: Book | None = None) -> list[Spellings]:
-    """Spellings among the codes of a table, and against those of a book, that may be one plant."""
+def look_alikes(
+    sheets: Sheets, plan: ImportPlan, into: Book | None = None, tick: Tick = no_tick
+) -> list[Spellings]:
+    """Spellings among the codes of a table, and against those of a book, that may be one plant.
+
+    tick : called now and then; may raise `Cancelled`
+    """
     counts: dict[str, int] = {}
     table = sheets.named(plan.sheet)
     both = plan.of("parents")
@@ -51,7 +57,7 @@ def look_alikes(sheets: Sheets, plan: ImportPlan, into: Book | None = None) -> l
         for meaning in ("plant", "seed_parent", "pollen_parent")
         if (column := plan.of(meaning)) is not None
     ]
-    for at, (_, cells) in enumerate(table.below(plan.heading)):
+    for at, (_, cells) in enumerate(ticked(table.below(plan.heading), tick)):
         if at * max(len(columns), 1) > _MOST_CELLS:
             break
         for column in columns:
@@ -62,7 +68,7 @@ def look_alikes(sheets: Sheets, plan: ImportPlan, into: Book | None = None) -> l
             for name in _names(cell_text(cells[both.index]).strip()):
                 if plan.marks.get(name, "code") == "code":
                     counts[name] = counts.get(name, 0) + 1
-    return look_alikes_of(counts, into.plants if into is not None else ())
+    return look_alikes_of(counts, into.plants if into is not None else (), tick)
 
 
 def _names(text: str) -> list[str]:
@@ -83,35 +89,41 @@ def _names(text: str) -> list[str]:
     ]
 
 
-def look_alikes_of(counts: dict[str, int], known: Iterable[str] = ()) -> list[Spellings]:
+def look_alikes_of(
+    counts: dict[str, int], known: Iterable[str] = (), tick: Tick = no_tick
+) -> list[Spellings]:
     """Groups of codes that look alike, those that differ least first.
 
     Parameters
     ----------
     counts : how often each code stands in the table
     known : codes of the book
+    tick : called now and then; may raise `Cancelled`
     """
     book = set(known)
     every = [*counts, *(code for code in book if code not in counts)]
     found: list[Spellings] = []
-    grouped: set[frozenset[str]] = set()
+    grouped: dict[str, list[frozenset[str]]] = {}
     for why, key in (
         ("They differ only by case, blanks, dashes or signs that look alike.", sight),
         ("They differ only by marks such as dots, quotes and brackets.", _without_marks),
         ("They differ only by letters that look like digits, such as O and 0.", _as_digits),
     ):
         groups: dict[str, list[str]] = {}
-        for code in every:
+        for code in ticked(every, tick):
             if held := key(code):
                 groups.setdefault(held, []).append(code)
-        for codes in groups.values():
+        for codes in ticked(groups.values(), tick):
             here = [code for code in codes if code in counts]
-            if len(codes) < 2 or not here or any(set(codes) <= held for held in grouped):
+            if len(codes) < 2 or not here:
+                continue
+            if any(set(codes) <= held for held in grouped.get(codes[0], ())):
                 continue
             if len(here) == 1 and here[0] in book:
                 # The table has it just as the book does; that the book has another is known there.
                 continue
-            grouped.add(frozenset(codes))
+            for code in codes:
+                grouped.setdefault(code, []).append(frozenset(codes))
             codes = sorted(codes, key=lambda c: (c not in book, -counts.get(c, 0), c))
             found.append(
                 Spellings(

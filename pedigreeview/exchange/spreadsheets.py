@@ -16,17 +16,25 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from pedigreeview.book.faults import Fault, FileFaults, Place
+from pedigreeview.book.faults import Cancelled, Fault, FileFaults, Place
 from pedigreeview.exchange.archive_guard import (
     MOST_CELLS,
     MOST_COLUMNS,
     MOST_ROWS,
-    MOST_UNPACKED,
     check_archive,
 )
 from pedigreeview.exchange.cells import to_cell
 from pedigreeview.exchange.opendocument import Value, read_content
-from pedigreeview.exchange.text_files import SEPARATORS, Sheet, decode, plain, read_bytes
+from pedigreeview.exchange.text_files import (
+    SEPARATORS,
+    Sheet,
+    decode,
+    plain,
+    read_bytes,
+    refuse_large,
+    said_separator,
+)
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = [
     "SPREADSHEETS",
@@ -47,6 +55,8 @@ Cell = Value
 
 _SIGNATURE = b"PK\x03\x04"
 _LOOKED_AT = 30
+_PART = 200_000
+"""Bytes of an OpenDocument file that are read between two ticks."""
 _SAVE_AS = "Save it as 'CSV UTF-8' in the spreadsheet program and open that file."
 
 
@@ -120,8 +130,10 @@ def cell_text(cell: Cell) -> str:
     return to_cell(cell)
 
 
-def open_table(path: str | Path) -> Sheets:
+def open_table(path: str | Path, tick: Tick = no_tick) -> Sheets:
     """Read a table from a file.
+
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
@@ -129,23 +141,18 @@ def open_table(path: str | Path) -> Sheets:
     FileFaults : its text has quotes that are not closed and the like
     """
     path = Path(path)
-    return read_table(read_bytes(path), str(path))
+    return read_table(read_bytes(path), str(path), tick)
 
 
-def read_table(data: bytes, name: str) -> Sheets:
+def read_table(data: bytes, name: str, tick: Tick = no_tick) -> Sheets:
     """Read a table from bytes; `name` stands for the file in faults (see `open_table`)."""
-    if len(data) > MOST_UNPACKED:
-        raise Fault(
-            f"The file is larger than {MOST_UNPACKED // 1_000_000} MB.",
-            Place(file=name),
-            "Split it into smaller files.",
-        )
+    refuse_large(data, name)
     if data.startswith(_SIGNATURE):
-        return _spreadsheet(data, name)
+        return _spreadsheet(data, name, tick)
     if name.lower().endswith(SPREADSHEETS):
         raise Fault("This is no spreadsheet file, or it is damaged.", Place(file=name), _SAVE_AS)
     text, remarks = decode(data, name)
-    return Sheets(name, [_text_table(text, name)], remarks)
+    return Sheets(name, [_text_table(text, name, tick)], remarks)
 
 
 # Text files --------------------------------------------------------------------------------------
@@ -170,18 +177,14 @@ def _separator(text: str, name: str) -> str:
     return max(SEPARATORS, key=worth)
 
 
-def _text_table(text: str, name: str) -> Table:
-    lines = 0
-    separator = ""
-    first, _, rest = text.partition("\n")
-    if first.rstrip("\r").startswith("sep=") and first.rstrip("\r")[4:] in SEPARATORS:
-        separator, text, lines = first.rstrip("\r")[4:], rest, 1
+def _text_table(text: str, name: str, tick: Tick) -> Table:
+    text, separator, lines = said_separator(text)
     separator = separator or _separator(text, name)
     rows: list[tuple[int, list[Cell]]] = []
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
     begins, cells_held = 1 + lines, 0
     try:
-        for cells in reader:
+        for cells in ticked(reader, tick):
             if len(cells) > MOST_COLUMNS:
                 raise Fault(
                     f"The row has {len(cells)} cells; no more than {MOST_COLUMNS} are read.",
@@ -212,9 +215,9 @@ def _text_table(text: str, name: str) -> Table:
 # Spreadsheets ------------------------------------------------------------------------------------
 
 
-def _spreadsheet(data: bytes, name: str) -> Sheets:
-    if check_archive(data, name) == "ods":
-        return _opendocument(data, name)
+def _spreadsheet(data: bytes, name: str, tick: Tick) -> Sheets:
+    if check_archive(data, name, tick) == "ods":
+        return _opendocument(data, name, tick)
     import python_calamine
 
     tables: list[Table] = []
@@ -222,7 +225,7 @@ def _spreadsheet(data: bytes, name: str) -> Sheets:
     try:
         book = python_calamine.CalamineWorkbook.from_filelike(io.BytesIO(data))
         hidden = 0
-        for described in book.sheets_metadata:
+        for described in ticked(book.sheets_metadata, tick, 1):
             if described.typ != python_calamine.SheetTypeEnum.WorkSheet:
                 continue
             sheet = book.get_sheet_by_name(described.name)
@@ -236,10 +239,10 @@ def _spreadsheet(data: bytes, name: str) -> Sheets:
             start = sheet.start or (0, 0)
             rows = [
                 (start[0] + at + 1, [""] * start[1] + [_value(cell) for cell in cells])
-                for at, cells in enumerate(sheet.to_python(skip_empty_area=True))
+                for at, cells in enumerate(ticked(sheet.to_python(skip_empty_area=True), tick))
             ]
             tables.append(_table(described.name, [row for row in rows if _filled(row[1])]))
-    except Fault:
+    except (Fault, Cancelled):
         raise
     except (python_calamine.CalamineError, zipfile.BadZipFile, OSError, ValueError) as error:
         raise Fault(
@@ -261,10 +264,13 @@ def _spreadsheet(data: bytes, name: str) -> Sheets:
     return Sheets(name, tables, remarks)
 
 
-def _opendocument(data: bytes, name: str) -> Sheets:
+def _opendocument(data: bytes, name: str, tick: Tick) -> Sheets:
     with zipfile.ZipFile(io.BytesIO(data)) as archive:
         content = archive.read("content.xml")
-    grids = read_content([content], name, rows=MOST_ROWS, columns=MOST_COLUMNS, cells=MOST_CELLS)
+    parts = (content[at : at + _PART] for at in range(0, len(content), _PART))
+    grids = read_content(
+        ticked(parts, tick, 1), name, rows=MOST_ROWS, columns=MOST_COLUMNS, cells=MOST_CELLS
+    )
     if not grids:
         raise Fault("The file has no sheet with cells.", Place(file=name), "Choose another file.")
     tables = [_table(grid.name, [row for row in grid.rows if _filled(row[1])]) for grid in grids]

@@ -18,6 +18,7 @@ from pedigreeview.exchange.cells import code_flaw, value
 from pedigreeview.exchange.table_headings import KNOWN, founders_remark, read_headings
 from pedigreeview.exchange.table_writing import cross_name
 from pedigreeview.exchange.text_files import Columns, columns_below
+from pedigreeview.exchange.ticking import Tick, no_tick
 
 __all__ = ["fill_from_columns"]
 
@@ -35,7 +36,7 @@ class _GiveUp(Exception):
     """The table is to be read row by row."""
 
 
-def fill_from_columns(book: Book, text: str, name: str) -> bool:
+def fill_from_columns(book: Book, text: str, name: str, tick: Tick = no_tick) -> bool:
     """Fill an empty book with a plant table; False, and the book as it was, where it gives up.
 
     Parameters
@@ -43,18 +44,19 @@ def fill_from_columns(book: Book, text: str, name: str) -> bool:
     book : its settings are in force
     text : the table, without byte order mark
     name : stands for the file
+    tick : called now and then; may raise `Cancelled`
     """
     try:
         with uncollected():
-            remarks = _read(book, text, name)
+            remarks = _read(book, text, name, tick)
     except _GiveUp:
         return False
     book.remarks += remarks
     return True
 
 
-def _read(book: Book, text: str, name: str) -> list[str]:
-    cut = columns_below(text, name, KNOWN)
+def _read(book: Book, text: str, name: str, tick: Tick) -> list[str]:
+    cut = columns_below(text, name, KNOWN, tick)
     if cut is None:
         raise _GiveUp
     found, texts = cut
@@ -66,7 +68,7 @@ def _read(book: Book, text: str, name: str) -> list[str]:
     extra = {column: texts[index] for column, index in headings.extra.items()}
     # The texts of the parents are let go as soon as their places are known.
     del texts, cut
-    return headings.remarks + _fill(book, official, extra, comma=found.decimal_comma)
+    return headings.remarks + _fill(book, official, extra, tick, comma=found.decimal_comma)
 
 
 def _without_blank_rows(texts: Columns, plant: int) -> Columns:
@@ -81,7 +83,12 @@ def _without_blank_rows(texts: Columns, plant: int) -> Columns:
 
 
 def _fill(
-    book: Book, official: dict[str, list[str]], extra: dict[str, list[str]], *, comma: bool
+    book: Book,
+    official: dict[str, list[str]],
+    extra: dict[str, list[str]],
+    tick: Tick,
+    *,
+    comma: bool,
 ) -> list[str]:
     """Give the book the columns; what the person should know of it."""
     import numpy as np
@@ -94,7 +101,9 @@ def _fill(
         raise _GiveUp
     if any(any(official.get(column, ())) for column in ("pollen_odds", "drawn")):
         raise _GiveUp
+    tick()
     cells = _cells(official, comma)
+    tick()
     seed, pollen, added = _parents(
         plants, official.pop("seed_parent"), official.pop("pollen_parent")
     )
@@ -108,6 +117,7 @@ def _fill(
 
     source = np.full(count, -1, np.int64)
     source[:rows][sourced] = seed[sourced]
+    tick()
     crosses = _crosses(list(plants), seed, pollen, crossed, coded)
     cross = np.full(count, -1, np.int64)
     cross[:rows] = crosses.of_row
@@ -115,6 +125,7 @@ def _fill(
         plants, cells, extra, source, cross, crosses.codes, crosses.seed, crosses.pollen
     )
     _check(made, raised, book.settings.founders_as)
+    tick()
     fill(book, made)
     return [founders_remark(added)] if added else []
 

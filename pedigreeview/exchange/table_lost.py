@@ -135,6 +135,16 @@ def _crosses_lost(book: Book, parents: TableParents) -> list[str]:
             f"{_count(len(unsaid), 'cross', 'crosses')} with a pollen parent that is unknown, not "
             f"open-pollinated: written as odds of 0 for '{SELF}'."
         )
+    blank = [
+        cross
+        for cross in kept
+        if not cross.intended and (cross.pollen_parent or parents.candidates.get(cross.cross))
+    ]
+    if blank:
+        said.append(
+            f"That {_count(len(blank), 'cross does', 'crosses do')} not say what was intended: "
+            "read again as what the parents make of it."
+        )
     called = [
         cross
         for cross in kept

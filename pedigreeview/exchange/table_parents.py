@@ -24,8 +24,18 @@ DRAWN = ("one", "each")
 _Odds = tuple[tuple[str, float], ...]
 
 
-def cross_name(seed: str, pollen: str, odds: _Odds, *, taken: Container[str]) -> str:
-    """The program's name of a cross without a code, such as 'TP × BA', unlike any that is taken."""
+def cross_name(
+    seed: str,
+    pollen: str,
+    odds: _Odds,
+    *,
+    taken: Container[str],
+    numbers: dict[str, int] | None = None,
+) -> str:
+    """The program's name of a cross without a code, such as 'TP × BA', unlike any that is taken.
+
+    numbers : how far each name has been numbered, so that the next is found at once
+    """
     mother = seed or "?"
     if seed and seed == pollen:
         name = f"{mother} ⊗"
@@ -35,10 +45,13 @@ def cross_name(seed: str, pollen: str, odds: _Odds, *, taken: Container[str]) ->
         name = f"{mother} × {' or '.join(code for code, _ in sorted(odds))}"
     else:
         name = f"{mother} ○"
-    free, count = name, 1
+    count = 1 if numbers is None else numbers.get(name, 1)
+    free = name if count == 1 else f"{name} ({count})"
     while free in taken:
         count += 1
         free = f"{name} ({count})"
+    if numbers is not None:
+        numbers[name] = count
     return free
 
 
@@ -74,6 +87,7 @@ class TableParents:
     _own: dict[tuple[str, str, _Odds, str, str], Mating] = field(default_factory=dict)
     _taken: set[str] = field(init=False)
     _confirmed: dict[str, _Odds] = field(default_factory=dict)
+    _numbers: dict[str, int] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         # The network takes a while to import, and a table may be read without it.
@@ -178,7 +192,7 @@ class TableParents:
             odds = odds or ((SELF, 0.0),)
         key = (parents.cross, sure, odds, drawn, alone)
         if key not in self._own:
-            name = cross_name(seed, sure, odds, taken=self._taken)
+            name = cross_name(seed, sure, odds, taken=self._taken, numbers=self._numbers)
             self._taken.add(name)
             self._own[key] = Mating(name, seed, sure, odds, drawn)
         return self._own[key]

@@ -18,6 +18,7 @@ from pedigreeview.exchange.characters import character_fault
 from pedigreeview.exchange.table_headings import Headings
 from pedigreeview.exchange.table_writing import DRAWN
 from pedigreeview.exchange.text_files import Sheet
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = ["Odds", "Reading", "Row", "read_rows"]
 
@@ -77,8 +78,11 @@ class Reading:
         return Place(self.name, self.lines.get(id(record)), shown, plant)
 
 
-def read_rows(reading: Reading, found: Sheet, headings: Headings) -> None:
-    """Read every row; those with a code of their own become plants of the book."""
+def read_rows(reading: Reading, found: Sheet, headings: Headings, tick: Tick = no_tick) -> None:
+    """Read every row; those with a code of their own become plants of the book.
+
+    tick : called now and then; may raise `Cancelled`
+    """
     official = headings.official
     first: dict[str, tuple[int, list[str]]] = {}
     plain_columns = [
@@ -86,7 +90,7 @@ def read_rows(reading: Reading, found: Sheet, headings: Headings) -> None:
         for name, column in _BY_NAME.items()
         if name in official and name not in ("plant", "cross", "source")
     ]
-    for line, raw in found.rows:
+    for line, raw in ticked(found.rows, tick):
         cells = [cell.strip() for cell in raw]
         code = cells[official["plant"]] if "plant" in official else ""
         before, same = first.get(code, (0, cells))

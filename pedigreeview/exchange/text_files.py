@@ -1,14 +1,15 @@
 """Text files with rows: decoding, the separator, rows with the line on which each begins.
 
-UTF-8 with or without a byte order mark; a file that is not UTF-8 is read as Windows-1252, and the
-caller is told.  The separator (comma, semicolon or tab) is found from the heading row alone: cells
-below may hold any of them.
+UTF-8 with or without a byte order mark, and UTF-16 with one, as spreadsheet programs write 'Unicode
+text'; a file that is neither is read as Windows-1252, and the caller is told.  The separator
+(comma, semicolon or tab) is found from the heading row alone: cells below may hold any of them.
 """
 
 from __future__ import annotations
 
 import csv
 import io
+import os
 import re
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
@@ -16,15 +17,20 @@ from itertools import islice
 from pathlib import Path
 
 from pedigreeview.book.faults import Fault, Place
-from pedigreeview.exchange.archive_guard import MOST_COLUMNS
+from pedigreeview.exchange.archive_guard import MOST_COLUMNS, MOST_UNPACKED
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 __all__ = [
     "Columns",
     "Sheet",
     "columns_below",
     "decode",
+    "line_in",
     "line_of",
     "read_bytes",
+    "refuse_large",
+    "refuse_nul",
+    "said_separator",
     "sheet",
     "to_text",
 ]
@@ -51,7 +57,10 @@ _SIGNATURES = (
     (b"\xff\xd8\xff", "a picture"),
     (b"\x1f\x8b", "a packed file"),
 )
-_UTF16 = (b"\xff\xfe", b"\xfe\xff")
+_UTF16 = {b"\xff\xfe": "utf-16-le", b"\xfe\xff": "utf-16-be"}
+_UTF32 = (b"\xff\xfe\0\0", b"\0\0\xfe\xff")
+_LOOKED_AT = 2_000
+"""Bytes at the beginning of a file by which UTF-16 without its mark is told."""
 _SAVE_AS = "Save it as 'CSV UTF-8' in the spreadsheet program and open that file."
 
 
@@ -77,10 +86,16 @@ def read_bytes(path: Path) -> bytes:
 
     Raises
     ------
-    Fault : there is no such file, it is a folder, or the system does not let us read it
+    Fault : there is no such file, it is a folder or larger than the cap, or the system does not
+        let us read it
     """
     try:
-        return path.read_bytes()
+        with path.open("rb") as stream:
+            size = min(os.fstat(stream.fileno()).st_size, MOST_UNPACKED)
+            data = stream.read(size + 1)
+            if size < len(data) <= MOST_UNPACKED:
+                # A device has no size; one without an end must not fill the memory.
+                data += stream.read(MOST_UNPACKED + 1 - len(data))
     except FileNotFoundError:
         raise Fault(
             "There is no such file.", Place(file=str(path)), "Check the name and the folder."
@@ -93,11 +108,35 @@ def read_bytes(path: Path) -> bytes:
             Place(file=str(path)),
             "Check that it is yours to read and that no other program holds it.",
         ) from None
+    refuse_large(data, str(path))
+    return data
+
+
+def refuse_large(data: bytes | bytearray, name: str) -> None:
+    """Refuse what is larger than the cap.
+
+    Raises
+    ------
+    Fault : it is
+    """
+    if len(data) > MOST_UNPACKED:
+        raise Fault(
+            f"The file is larger than {MOST_UNPACKED // 1_000_000} MB.",
+            Place(file=name),
+            "Split it into smaller files.",
+        )
 
 
 def line_of(data: bytes, position: int) -> int:
-    """The line, counted from 1, on which a byte of a file lies."""
-    return data.count(b"\n", 0, position) + 1
+    """The line, counted from 1, on which a byte of a file lies, whatever the ends of lines are."""
+    ends = data.count(b"\n", 0, position) + data.count(b"\r", 0, position)
+    return ends - data.count(b"\r\n", 0, position) + 1
+
+
+def line_in(text: str, position: int) -> int:
+    """The line, counted from 1, on which a character of a text lies (see `line_of`)."""
+    ends = text.count("\n", 0, position) + text.count("\r", 0, position)
+    return ends - text.count("\r\n", 0, position) + 1
 
 
 def decode(data: bytes, name: str) -> tuple[str, list[str]]:
@@ -105,21 +144,28 @@ def decode(data: bytes, name: str) -> tuple[str, list[str]]:
 
     Raises
     ------
-    Fault : the file is not text in UTF-8 or Windows-1252; the sentence says what it seems to be
+    Fault : the file is larger than the cap, or not text in UTF-8, in UTF-16 with its mark or in
+        Windows-1252; the sentence says what it seems to be
     """
     where = Place(file=name)
+    refuse_large(data, name)
     for signature, what in _SIGNATURES:
         if data.startswith(signature):
             raise Fault(f"This is {what}, not a text file.", where, _SAVE_AS)
-    if data.startswith(_UTF16):
-        raise Fault("This is UTF-16 text, which is not read.", where, _SAVE_AS)
+    if data.startswith(_UTF32):
+        raise Fault("This is UTF-32 text, which is not read.", where, _SAVE_AS)
+    if data[:2] in _UTF16:
+        return _utf16(data, name), []
     nul = data.find(b"\0")
     if nul >= 0:
-        raise Fault(
-            "The file has a NUL byte in it, so it is no text file or it is damaged.",
-            Place(file=name, row=line_of(data, nul)),
-            _SAVE_AS,
-        )
+        if _seems_utf16(data):
+            raise Fault(
+                "This seems to be UTF-16 text without the mark at its beginning, which is not "
+                "read.",
+                where,
+                _SAVE_AS,
+            )
+        raise _nul(name, line_of(data, nul))
     try:
         return data.decode("utf-8-sig"), []
     except UnicodeDecodeError as error:
@@ -140,6 +186,50 @@ def decode(data: bytes, name: str) -> tuple[str, list[str]]:
             _SAVE_AS,
         ) from None
     return text, ["The file is not UTF-8 and was read as Windows-1252; check letters with accents."]
+
+
+def _nul(name: str, row: int) -> Fault:
+    return Fault(
+        "The file has a NUL byte in it, so it is no text file or it is damaged.",
+        Place(file=name, row=row),
+        _SAVE_AS,
+    )
+
+
+def refuse_nul(text: str, name: str) -> None:
+    """Refuse a text with a NUL in it.
+
+    Raises
+    ------
+    Fault : it has one; says on which line
+    """
+    at = text.find("\0")
+    if at >= 0:
+        raise _nul(name, line_in(text, at))
+
+
+def _utf16(data: bytes, name: str) -> str:
+    coding = _UTF16[data[:2]]
+    try:
+        text = data[2:].decode(coding)
+    except UnicodeDecodeError as error:
+        before = data[2 : 2 + error.start].decode(coding)
+        raise Fault(
+            "The file says that it is UTF-16 but has bytes that are not.",
+            Place(file=name, row=line_in(before, len(before))),
+            _SAVE_AS,
+        ) from None
+    refuse_nul(text, name)
+    return text
+
+
+def _seems_utf16(data: bytes) -> bool:
+    """Whether about every other byte is NUL, as in UTF-16 of plain letters."""
+    head = data[:_LOOKED_AT]
+    halves = head[0::2], head[1::2]
+    return any(len(half) > 1 and half.count(0) * 2 > len(half) for half in halves) and not all(
+        half.count(0) * 2 > len(half) for half in halves
+    )
 
 
 def _rows(text: str, separator: str) -> Iterable[tuple[int, list[str]]]:
@@ -179,13 +269,19 @@ def _separator(text: str, known: Collection[str], name: str) -> str:
 
 def _begun(text: str, name: str, known: Collection[str]) -> tuple[str, str, int]:
     """The text from its heading on, the separator, and how many lines were left out before."""
-    said = re.match(r"sep=(.)\r?\n", text)
+    text, separator, lines = said_separator(text)
+    return text, separator or _separator(text, known, name), lines
+
+
+def said_separator(text: str) -> tuple[str, str, int]:
+    """The text without a first line such as 'sep=;', what it says, and whether it was one line."""
+    said = re.match(r"sep=(.)(?:\r\n|\r|\n)", text)
     if said is not None and said[1] in SEPARATORS:
         return text[said.end() :], said[1], 1
-    return text, _separator(text, known, name), 0
+    return text, "", 0
 
 
-def sheet(text: str, name: str, known: Collection[str]) -> Sheet:
+def sheet(text: str, name: str, known: Collection[str], tick: Tick = no_tick) -> Sheet:
     """Cut a text into heading and rows; `known` are the column names that the heading may have.
 
     Blank rows are left out; cells of every row are as many as headings (blank where a row is
@@ -195,7 +291,7 @@ def sheet(text: str, name: str, known: Collection[str]) -> Sheet:
     found = Sheet([], 1 + lines, [], separator)
     line = 1
     try:
-        for line, cells in _rows(text, separator):
+        for line, cells in ticked(_rows(text, separator), tick):
             if not any(cell.strip() for cell in cells):
                 continue
             if not found.headings:
@@ -238,7 +334,9 @@ def _is_blank_heading(cells: list[str]) -> bool:
     return not any(cell.strip(" ,;\t") for cell in cells)
 
 
-def columns_below(text: str, name: str, known: Collection[str]) -> tuple[Sheet, Columns] | None:
+def columns_below(
+    text: str, name: str, known: Collection[str], tick: Tick = no_tick
+) -> tuple[Sheet, Columns] | None:
     """Cut a text into its heading and the columns below it, trimmed; empty lines are left out.
 
     None where a row wants a closer look than `sheet` alone gives: a quote that is not closed, more
@@ -259,6 +357,7 @@ def columns_below(text: str, name: str, known: Collection[str]) -> tuple[Sheet, 
             return None
         columns = [[] for _ in found.headings]
         while rows := list(islice(reader, _CHUNK)):
+            tick()
             if set(map(len, rows)) != {width}:
                 if max(map(len, rows)) > width:
                     return None

@@ -41,7 +41,12 @@ def replace_file(path: str | Path) -> Iterator[Path]:
     Fault : the system refuses (no such folder, no permission, disk full)
     """
     target = Path(path)
-    if target.is_dir():
+    try:
+        folder = target.is_dir()
+    except OSError as error:
+        # As of a name that is too long.
+        raise write_fault(target, error) from error
+    if folder:
         raise Fault(
             "There is a folder of this name.", Place(file=str(target)), "Choose another name."
         )

@@ -6,7 +6,7 @@ few can show at all.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import combinations
@@ -51,6 +51,23 @@ def verdict_words(verdict: str) -> str:
     )
 
 
+def _verdict(p: float | None, adjusted: float | None, numbers: Iterable[int], few: int) -> str:
+    """What two groups show by p, or by the adjusted p; fewer than `few` cannot show that little."""
+    p = p if adjusted is None else adjusted
+    if p is None:
+        return "too few to tell"
+    if p < _LEVEL:
+        return "differs"
+    return "too few to tell" if min(numbers) < few else "no difference shown"
+
+
+def _after_holm(p: float | None, adjusted: float | None) -> str:
+    """The adjusted p as it stands behind p; '' where it is the same."""
+    if adjusted is None or adjusted == p:
+        return ""
+    return f", {p_words(adjusted)} after Holm's correction"
+
+
 @dataclass(frozen=True, slots=True)
 class MeansTest:
     """Means of two groups of counts or measures.
@@ -80,14 +97,7 @@ class MeansTest:
     @property
     def verdict(self) -> str:
         """'differs', 'no difference shown' or 'too few to tell' (also where nothing is tested)."""
-        p = self.p if self.p_adjusted is None else self.p_adjusted
-        if p is None:
-            return "too few to tell"
-        if p < _LEVEL:
-            return "differs"
-        return (
-            "too few to tell" if min(self.numbers) < plants_a_side(1.0) else "no difference shown"
-        )
+        return _verdict(self.p, self.p_adjusted, self.numbers, plants_a_side(1.0))
 
     def sentences(self, lead: str = "") -> list[str]:
         """Effect first, p second, then what so few can show; `lead` stands before the trait."""
@@ -100,9 +110,7 @@ class MeansTest:
         found = [f"{said}."]
         if self.p is None:
             return [*found, "Too few to tell: a test needs two values or more on each side."]
-        adjusted = ""
-        if self.p_adjusted is not None and self.p_adjusted != self.p:
-            adjusted = f", {p_words(self.p_adjusted)} after Holm's correction"
+        adjusted = _after_holm(self.p, self.p_adjusted)
         found.append(
             f"{verdict_words(self.verdict)} ({self.method}, p {p_words(self.p)}{adjusted})."
         )
@@ -277,12 +285,7 @@ class SharesTest:
     @property
     def verdict(self) -> str:
         """'differs', 'no difference shown' or 'too few to tell'."""
-        p = self.p if self.p_adjusted is None else self.p_adjusted
-        if p is None:
-            return "too few to tell"
-        if p < _LEVEL:
-            return "differs"
-        return "too few to tell" if min(self.numbers) < _FEW_PLANTS else "no difference shown"
+        return _verdict(self.p, self.p_adjusted, self.numbers, _FEW_PLANTS)
 
     def sentences(self, lead: str = "") -> list[str]:
         """Counts first, p second; `lead` stands before the trait."""
@@ -293,9 +296,7 @@ class SharesTest:
         found = [f"{_first_up(lead + self.what)}: {said} (of {m} and {n} plants)."]
         if self.p is None:
             return [*found, "All look alike, so there is nothing to compare."]
-        adjusted = ""
-        if self.p_adjusted is not None and self.p_adjusted != self.p:
-            adjusted = f", {p_words(self.p_adjusted)} after Holm's correction"
+        adjusted = _after_holm(self.p, self.p_adjusted)
         how = "exact" if self.method == "exact" else "drawn"
         return [*found, f"{verdict_words(self.verdict)} ({how} p {p_words(self.p)}{adjusted})."]
 

@@ -8,6 +8,8 @@ from fractions import Fraction
 from functools import partial
 from typing import TYPE_CHECKING
 
+import numpy as np
+
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.planning.cheapest_road import CheapestRoads, cheapest_roads
 from pedigreeview.planning.flowers_needed import FlowersNeeded, flowers_needed, rates_of_book
@@ -22,6 +24,7 @@ from pedigreeview.planning.observations import copies_of, gene_of_trait
 from pedigreeview.planning.progeny_test import FamiliesNeeded, families_needed
 from pedigreeview.planning.schemes import (
     ChancePerPlant,
+    Parent,
     Scheme,
     Side,
     back_crossing,
@@ -31,6 +34,7 @@ from pedigreeview.planning.schemes import (
     selfing,
     sib_mating,
 )
+from pedigreeview.planning.targets import Target, from_copies
 from pedigreeview.planning.tetraploid import doses_by_scheme
 from pedigreeview.planning.two_steps import Road, TwoSteps, best_two_steps
 from pedigreeview.planning.wishes import Copies, wish_of_book
@@ -38,7 +42,13 @@ from pedigreeview.planning.wishes import Copies, wish_of_book
 if TYPE_CHECKING:
     from pedigreeview.network.pedigree import PedigreeNetwork
 
-__all__ = ["GrowingReport", "growing_report", "usual_schemes"]
+__all__ = [
+    "GrowingReport",
+    "families_that_show",
+    "growing_report",
+    "plans_that_keep",
+    "usual_schemes",
+]
 
 _MOST_TOGETHER = 6
 _FIRST = 4
@@ -143,22 +153,19 @@ def growing_report(
         germination=germination,
         kept_alive=kept_alive,
     )
-    steps = roads = None
-    if len(wish.target.loci) <= _MOST_TOGETHER:
-        road = Road(wish.target, wish.seed, wish.pollen, goal_fixed=goal_fixed, recurrent=recurrent)
-        steps = best_two_steps(road, bed=bed, assurance=assurance, markers=markers, tick=tick)
-        roads = cheapest_roads(
-            road,
-            bed=bed,
-            generations=4,
-            backcrosses=1,
-            markers=markers,
-            assurance=assurance,
-            tick=tick,
-        )
+    steps, roads = plans_that_keep(
+        wish.target,
+        wish.seed,
+        wish.pollen,
+        goal_fixed=goal_fixed,
+        recurrent=recurrent,
+        bed=bed,
+        assurance=assurance,
+        markers=markers,
+        tick=tick,
+    )
     second = chance_per_plant(wish.target, selfing(2), wish.seed, wish.pollen)
-    pure = Fraction(second.already_fixed or 0).limit_denominator(10**6)
-    families = families_needed(pure, assurance=assurance) if 0 < pure < 1 else None
+    families = families_that_show(second, assurance)
     return GrowingReport(
         wish.target.sentence(),
         tuple(plans),
@@ -169,6 +176,47 @@ def growing_report(
         _curves(plans),
         wish.notes,
     )
+
+
+def plans_that_keep(
+    target: Target,
+    seed: Parent,
+    pollen: Parent,
+    *,
+    goal_fixed: bool,
+    recurrent: Side,
+    bed: int,
+    assurance: float,
+    markers: bool,
+    tick: Callable[[int, int], None] | None = None,
+) -> tuple[TwoSteps | None, CheapestRoads | None]:
+    """The best plan of two steps and the cheapest roads; None for both where loci are too many."""
+    if len(target.loci) > _MOST_TOGETHER:
+        return None, None
+    one, two = (
+        side if isinstance(side, np.ndarray) else from_copies(side) for side in (seed, pollen)
+    )
+    road = Road(target, one, two, goal_fixed=goal_fixed, recurrent=recurrent)
+    steps = best_two_steps(road, bed=bed, assurance=assurance, markers=markers, tick=tick)
+    roads = cheapest_roads(
+        road,
+        bed=bed,
+        generations=4,
+        backcrosses=1,
+        markers=markers,
+        assurance=assurance,
+        tick=tick,
+    )
+    return steps, roads
+
+
+def families_that_show(second: ChancePerPlant, assurance: float) -> FamiliesNeeded | None:
+    """The progeny test of F2 plants that show the wish; None where all or none breed true.
+
+    second : the chance of an F2 plant
+    """
+    pure = Fraction(second.already_fixed or 0).limit_denominator(10**6)
+    return families_needed(pure, assurance=assurance) if 0 < pure < 1 else None
 
 
 def _flowers(net: PedigreeNetwork, seed: str) -> FlowersNeeded | None:

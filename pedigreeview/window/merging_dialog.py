@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import threading
 from collections.abc import Callable
 from contextlib import ExitStack
 from dataclasses import dataclass
@@ -12,15 +11,11 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QCoreApplication, Qt, QTimer
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QDialog,
     QFileDialog,
     QFormLayout,
-    QHBoxLayout,
     QHeaderView,
     QLineEdit,
-    QProgressBar,
     QSplitter,
-    QStackedWidget,
     QTableWidget,
     QTableWidgetItem,
     QWidget,
@@ -28,7 +23,10 @@ from PySide6.QtWidgets import (
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.exchange.merging import Comparison, RenameRule, compare, proposed_names
+from pedigreeview.exchange.ticking import Tick, no_tick
+from pedigreeview.window.importing.bringing_dialog import BringingDialog
 from pedigreeview.window.importing.differences import DifferencesTable
+from pedigreeview.window.importing.halt import Halt
 from pedigreeview.window.importing.report_view import ReportView
 from pedigreeview.window.importing.words import chosen_words
 from pedigreeview.window.labels import action_button, column, heading, sentence
@@ -78,19 +76,25 @@ def merge_with(window: MainWindow, path: Path) -> None:
 
 
 def photo_of(
-    path: Path, names: dict[tuple[str, str], str], held: ExitStack
+    path: Path,
+    names: dict[tuple[str, str], str],
+    held: ExitStack,
+    tick: Tick = no_tick,
 ) -> Callable[[str], Any]:
     """What gives the bytes of a photo of the other book by the name that it has in mine.
 
     held : keeps the other book's file open as long as photos are asked for
+    tick : called while that file is opened, and before each photo
     """
     before = {new: old for (table, old), new in names.items() if table == "photos"}
     if path.suffix.lower() == ".pedbook":
         from pedigreeview.book.book_file import BookFile
 
-        file = held.enter_context(BookFile.open(path, read_only=True, backups=False))
+        other = BookFile.open(path, read_only=True, backups=False, tick=tick)
+        file = held.enter_context(other)
 
         def stored(name: str) -> bytes | None:
+            tick()
             try:
                 return file.file(f"photos/{before.get(name, name)}")
             except Fault:
@@ -99,6 +103,7 @@ def photo_of(
         return stored
 
     def lying(name: str) -> bytes | None:
+        tick()
         own = before.get(name, name)
         place = path / "photos" / own
         if Path(own).name != own or not place.is_file():
@@ -115,20 +120,16 @@ class _Found:
     lines: tuple[str, ...]
 
 
-class MergingDialog(QDialog):
+class MergingDialog(BringingDialog):
     """Shows what would come in; writes it as one edit."""
 
     def __init__(
         self, path: Path, errands: Errands, desk: Desk, parent: QWidget | None = None
     ) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self._path, self._errands, self._desk = path, errands, desk
-        self._stop = threading.Event()
-        self._gone = False
+        super().__init__(errands, parent)
+        self._path, self._desk = path, desk
         self._theirs: Book | None = None
         self.found: Comparison | None = None
-        self.busy = False
         title = desk.opened.title if desk.opened is not None else ""
         self.setWindowTitle(self.tr("Bring in another book"))
         s = step()
@@ -136,16 +137,13 @@ class MergingDialog(QDialog):
         self.setLayout(layout)
         text = self.tr("Bring {} into {}").format(path.name, title)
         layout.addWidget(heading(text, 2))
-        self.stack = QStackedWidget()
-        self._waiting = QWidget()
         self.report = ReportView(errands, path.parent)
         for page in (self._waiting, self._sides(), self.report):
             self.stack.addWidget(page)
         layout.addWidget(self.stack, 1)
-        self.message = sentence("", "fault")
-        self.message.hide()
         layout.addWidget(self.message)
-        layout.addLayout(self._foot())
+        self.main_button = action_button(self.tr("Bring it &in"), self.go_on, main=True)
+        layout.addLayout(self._foot(self.main_button))
         self._delay = QTimer(self)
         self._delay.setSingleShot(True)
         self._delay.setInterval(_AFTER)
@@ -204,37 +202,21 @@ class MergingDialog(QDialog):
         layout.addWidget(self.left)
         return page
 
-    def _foot(self) -> QHBoxLayout:
-        s = step()
-        row = QHBoxLayout()
-        row.setSpacing(s)
-        self.cancel_button = action_button(self.tr("Cancel"), self.reject)
-        row.addWidget(self.cancel_button)
-        self.bar = QProgressBar()
-        self.bar.setRange(0, 0)
-        self.bar.setTextVisible(False)
-        self.bar.setFixedWidth(16 * s)
-        row.addWidget(self.bar)
-        self.doing = sentence("", "soft")
-        row.addWidget(self.doing, 1)
-        self.main_button = action_button(self.tr("Bring it &in"), self.go_on, main=True)
-        self.main_button.setDefault(True)
-        row.addWidget(self.main_button)
-        return row
-
     # Comparing ----------------------------------------------------------------------------------
 
     def _compare(self) -> None:
         mine, path, theirs = self._desk.book, self._path, self._theirs
         rule = RenameRule(self.before.text(), self.behind.text())
+        tick = self._errands.tick
         if mine is None:
             return
 
         def work() -> _Found:
             from pedigreeview.exchange.formats import read_path_as
 
-            other = theirs if theirs is not None else read_path_as(path)
-            found = compare(mine, other, names=proposed_names(mine, other, rule))
+            other = theirs if theirs is not None else read_path_as(path, tick=tick)
+            names = proposed_names(mine, other, rule, tick)
+            found = compare(mine, other, names=names, tick=tick)
             new: dict[str, int] = {}
             for record in found.new:
                 new[record.TABLE] = new.get(record.TABLE, 0) + 1
@@ -251,9 +233,7 @@ class MergingDialog(QDialog):
             self._set_busy("")
             self.found = None
             self.main_button.setEnabled(False)
-            lines = fault.lines()
-            more = self.tr(" … and {} more").format(len(lines) - 6) if len(lines) > 6 else ""
-            self._say("\n".join(lines[:6]) + more)
+            self._say_lines(fault)
 
         self._set_busy(self.tr("Laying the books side by side …"), lock=False)
         self._errands.ask(_WORK, work, done, failed)
@@ -307,21 +287,20 @@ class MergingDialog(QDialog):
         if found is None or self._delay.isActive():
             return
         sides, path = self.differences.sides(), self._path
-        stop = self._stop = threading.Event()
+        halt = self._halt = Halt()
 
         def work(edit: Edit) -> None:
             with ExitStack() as held:
-                _unless(stop)
-                found.apply(edit, sides, photo=photo_of(path, found.names, held))
-                _unless(stop)
+                photo = photo_of(path, found.names, held, halt.tick)
+                found.apply(edit, sides, photo=photo, tick=halt.tick)
+                halt.pass_on()
 
         def refused(fault: Fault) -> None:
-            if not stop.is_set():
+            if not halt.stopped:
                 self._set_busy("")
                 self._say("\n".join(fault.lines()[:6]))
 
         def then(_: object) -> None:
-            # Stop may come too late: what is in the book is reported.
             if not self._gone:
                 self._done(found)
 
@@ -355,23 +334,21 @@ class MergingDialog(QDialog):
         self.main_button.setFocus()
 
     def _set_busy(self, words: str, *, lock: bool = True) -> None:
-        self.busy = bool(words)
-        self.doing.setText(words)
-        self.bar.setVisible(self.busy)
-        if self.busy:
-            self._say("")
+        super()._set_busy(words)
         self.stack.setEnabled(not (self.busy and lock))
         self.main_button.setEnabled(not self.busy)
-        self.cancel_button.setText(self.tr("Stop") if self.busy else self.tr("Cancel"))
-
-    def _say(self, text: str) -> None:
-        self.message.setText(text)
-        self.message.setVisible(bool(text))
 
     def reject(self) -> None:
         """Stop what is under way; else leave, with nothing changed."""
         if self.busy and self.found is not None:
-            self._stop.set()
+            if not self._halt.stop():
+                self._say(
+                    self.tr(
+                        "It is being written in the book and cannot be stopped any more; "
+                        "afterwards undo takes it back."
+                    )
+                )
+                return
             self._errands.drop(_WORK)
             self._set_busy("")
             self._say(self.tr("Stopped; nothing has come in."))
@@ -380,12 +357,6 @@ class MergingDialog(QDialog):
 
     def _leave(self) -> None:
         self._gone = True
-        self._stop.set()
+        self._halt.stop()
         self._errands.drop(_WORK)
         self._errands.drop("save:report")
-
-
-def _unless(stop: threading.Event) -> None:
-    """Go no further once the person pressed Stop; what was changed is then taken back."""
-    if stop.is_set():
-        raise Fault("Stopped; nothing has come in.")

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 
 from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.faults import Fault, FileFaults
+from pedigreeview.book.number_ranges import RANGES
 from pedigreeview.book.records import (
     TABLES,
     Cross,
@@ -20,7 +21,6 @@ from pedigreeview.book.records import (
     columns,
 )
 from pedigreeview.exchange import data_package
-from pedigreeview.exchange.cells import RANGES
 
 DRAWN_BY_ANY = st.characters(exclude_categories=["Cs", "Cc"], exclude_characters="\ufffe\uffff")
 TEXT = st.text(DRAWN_BY_ANY | st.sampled_from("\t\n\r\x7f\x85"), max_size=10)

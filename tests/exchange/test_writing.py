@@ -43,6 +43,11 @@ def test_what_cannot_be_written_is_a_fault(tmp_path):
         replace_file(tmp_path / "none" / "a.svg"),
     ):
         pass
+    with (
+        pytest.raises(Fault, match="cannot be written: File name too long"),
+        replace_file(tmp_path / f"{'a' * 300}.svg"),
+    ):
+        pass
     with pytest.raises(Fault, match="a folder of this name"), replace_file(tmp_path):
         pass
 

@@ -152,11 +152,14 @@ def _on_plant(book: Book, plant: Plant) -> HangsOn:
         book, "plants", code, skip=("plants", "crosses", "parent_findings", "compatibility")
     )
     own = [row for row in book.parent_findings if row.plant == code]
-    found += _hanging("parent findings of its own", own, own=True)
+    what = "parent finding of its own" if len(own) == 1 else "parent findings of its own"
+    found += _hanging(what, own, own=True)
     others = [r for r in book.parent_findings if r.pollen_parent == code and r.plant != code]
-    found += _hanging("parent findings that name it", others)
+    what = "parent finding that names it" if len(others) == 1 else "parent findings that name it"
+    found += _hanging(what, others)
     pairs = [row for row in book.compatibility if code in (row.plant, row.partner)]
-    found += _hanging("compatibility records", pairs, own=True, table="compatibility")
+    what = "compatibility record" if len(pairs) == 1 else "compatibility records"
+    found += _hanging(what, pairs, own=True, table="compatibility")
     hangs = HangsOn(tuple(found), ())
     ways = ("delete",) if hangs.free else ("cull", "repoint", "unknown_parent", "with_progeny")
     return HangsOn(hangs.hanging, ways)

@@ -10,7 +10,7 @@ from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.recording.codes import next_key
 from pedigreeview.book.recording.fields import iso_date, whole
 from pedigreeview.book.recording.guard import guarded
-from pedigreeview.book.recording.lookup import cross_called, packet_called
+from pedigreeview.book.recording.lookup import cross_not_skipped, packet_called
 from pedigreeview.book.recording.seed_generation import generation_of_seed
 from pedigreeview.book.recording.typed_dates import day_of
 from pedigreeview.book.records import Harvest, Packet
@@ -60,13 +60,7 @@ def record_harvest(
     Fault : no such cross or packet, a count below 0, a date before the cross was made, seed of
         another cross in the packet
     """
-    held = cross_called(edit.book, cross)
-    if held.state == "skipped":
-        raise Fault(
-            f"The cross {held.cross} was skipped.",
-            Place(column="cross"),
-            "Set it to made first if it bore seed after all.",
-        )
+    held = cross_not_skipped(edit.book, cross, "Set it to made first if it bore seed after all.")
     taken_on = iso_date(date)
     on = day_of(taken_on, today)
     harvest = Harvest(

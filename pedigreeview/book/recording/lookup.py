@@ -22,6 +22,7 @@ from pedigreeview.book.records import (
 
 __all__ = [
     "cross_called",
+    "cross_not_skipped",
     "harvest_called",
     "lot_called",
     "packet_called",
@@ -67,6 +68,21 @@ def plant_called(book: Book, text: str, column: str = "plant") -> Plant:
 def cross_called(book: Book, text: str, column: str = "cross") -> Cross:
     """The cross of that code; Fault with the nearest codes if there is none."""
     return _called(book.crosses, text, "cross", column)
+
+
+def cross_not_skipped(book: Book, text: str, otherwise: str) -> Cross:
+    """The cross of that code, on which something is to be recorded.
+
+    otherwise : what to do about a cross that was skipped
+
+    Raises
+    ------
+    Fault : there is no such cross, or it was skipped
+    """
+    held = cross_called(book, text)
+    if held.state == "skipped":
+        raise Fault(f"The cross {held.cross} was skipped.", Place(column="cross"), otherwise)
+    return held
 
 
 def pollination_called(book: Book, text: str, column: str = "pollination") -> Pollination:

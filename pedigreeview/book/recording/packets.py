@@ -115,6 +115,8 @@ def correct_count(edit: Edit, packet: str, *, left: int | None, date: str, why: 
     packet = held.packet
     count = whole(left, "left")
     if count == held.left:
+        if why.strip():
+            edit.add(Note(f"packet {held.packet}", date, why.strip()))
         return held
     was = "not counted" if held.left is None else str(held.left)
     text = f"Count corrected from {was} to {'not counted' if count is None else count}."

@@ -71,6 +71,12 @@ def _origin(edit: Edit, of: str, sowing: str) -> tuple[str, str, Sowing | None]:
                 "Name the cross, or the variety, of the plants.",
             )
     wanted = of.strip()
+    if not wanted:
+        raise Fault(
+            "No cross, variety or family is named.",
+            Place(column="of"),
+            "Name what the plants are raised from, or their sowing.",
+        )
     if wanted in edit.book.plants and wanted not in edit.book.crosses:
         return "", wanted, row
     try:
@@ -352,7 +358,8 @@ def set_status(
 ) -> tuple[Plant, ...]:
     """Say of some plants that they are kept, culled, lost, growing or finished.
 
-    With a date, or a reason, a note of each plant tells when and why.
+    With a date, or a reason, a note of each plant tells when and why; where its status stays as it
+    was, the reason alone.
 
     Raises
     ------
@@ -363,8 +370,10 @@ def set_status(
     found = []
     for code in [plant_called(edit.book, code).plant for code in plants]:
         plant = edit.book.plants[code]
-        if state != plant.status and (on or why.strip()):
-            words = f"{STATUS_WORDS}{state or 'not said'}. {why.strip()}".strip()
+        words = why.strip()
+        if state != plant.status and (on or words):
+            words = f"{STATUS_WORDS}{state or 'not said'}. {words}".strip()
+        if words:
             edit.add(Note(f"plant {code}", on, words))
         updated = edit.update(plant, status=state)
         assert isinstance(updated, Plant)

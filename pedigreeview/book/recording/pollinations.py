@@ -12,7 +12,7 @@ from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.recording.codes import next_key
 from pedigreeview.book.recording.fields import choice, iso_date, whole
 from pedigreeview.book.recording.guard import guarded
-from pedigreeview.book.recording.lookup import cross_called, lot_called, pollination_called
+from pedigreeview.book.recording.lookup import cross_not_skipped, lot_called, pollination_called
 from pedigreeview.book.recording.typed_dates import day_of
 from pedigreeview.book.records import Pollination
 
@@ -82,13 +82,8 @@ def record_pollination(
     Fault : no such cross or pollen lot, the cross is skipped, a count below 0, a date that comes
         before a parent was sown, the bud emasculated or the pollen collected
     """
-    held = cross_called(edit.book, cross)
-    if held.state == "skipped":
-        raise Fault(
-            f"The cross {held.cross} was skipped.",
-            Place(column="cross"),
-            "Set it to planned first if it is to be made after all.",
-        )
+    todo = "Set it to planned first if it is to be made after all."
+    held = cross_not_skipped(edit.book, cross, todo)
     worked_on = iso_date(date)
     row = Pollination(
         code.strip() or next_key(edit.book, "pollination", day_of(worked_on, today), held.cross),

@@ -98,7 +98,7 @@ def record_seedlings(
 
     Raises
     ------
-    Fault : no such sowing, more up than sown, more kept than up
+    Fault : no such sowing, nothing said, more up than sown, more kept than up
     """
     row = sowing_called(edit.book, sowing)
     changed: dict[str, object] = {}
@@ -107,6 +107,12 @@ def record_seedlings(
             changed[name] = whole(value, name)
     if note.strip():
         changed["note"] = f"{row.note} {note.strip()}".strip()
+    if not changed:
+        raise Fault(
+            f"Nothing is said of the seedlings of the sowing {row.sowing}.",
+            Place(column="up"),
+            "Write how many came up, how many were kept, or a note.",
+        )
     with guarded(edit, crosses=(row.sown_from,), plants=(row.sown_from,), packets=(row.packet,)):
         updated = edit.update(row, **changed)
         assert isinstance(updated, Sowing)

@@ -11,6 +11,7 @@ from pedigreeview.window.importing.source import Draft
 from pedigreeview.window.importing.steps import Step
 from pedigreeview.window.labels import column, sentence
 from pedigreeview.window.style import step
+from pedigreeview.window.words import number
 
 __all__ = ["SheetStep"]
 
@@ -86,7 +87,7 @@ class SheetStep(Step):
             return
         self.sheet.clear()
         for held in sheets.tables:
-            text = self.tr("{} ({} rows)").format(held.name, f"{len(held.rows):,}")
+            text = self.tr("{} ({} rows)").format(held.name, number(len(held.rows)))
             self.sheet.addItem(text, held.name)
         self.sheet.setCurrentIndex(max(0, self.sheet.findData(table.name)))
         self._form.setRowVisible(self.sheet, len(sheets.tables) > 1)

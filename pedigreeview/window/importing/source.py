@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault, FileFaults, Place
 from pedigreeview.exchange.import_plan import DateOrder, ImportPlan
+from pedigreeview.exchange.ticking import Tick, no_tick, ticked
 
 if TYPE_CHECKING:
     from pedigreeview.exchange.importing import Imported
@@ -80,8 +81,10 @@ class Draft:
         return self.source.sheets.named(self.plan.sheet)
 
 
-def read_source(path: Path) -> Source:
+def read_source(path: Path, tick: Tick = no_tick) -> Source:
     """Read a file or folder for bringing in.
+
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
@@ -93,24 +96,24 @@ def read_source(path: Path) -> Source:
     held = format_of_path(path)
     tabular = held is None or held.name in ("table", "xlsx", "ods")
     if path.is_dir() or not tabular or path.name == "datapackage.json":
-        return Source(path, book=read_path_as(path))
+        return Source(path, book=read_path_as(path, tick=tick))
     if path.suffix.lower() == ".xls":
         raise Fault(
             "This is an old spreadsheet file, which is not read.",
             Place(file=str(path)),
             "Save it as .xlsx or .ods in the spreadsheet program and bring that file in.",
         )
-    sheets = open_table(path)
-    if _says_itself(sheets):
+    sheets = open_table(path, tick)
+    if _says_itself(sheets, tick):
         try:
-            return Source(path, sheets, read_path_as(path))
+            return Source(path, sheets, read_path_as(path, tick=tick))
         except FileFaults:
             # Its cells are what is wrong; the steps show them where they stand.
             pass
     return Source(path, sheets)
 
 
-def _says_itself(sheets: Sheets) -> bool:
+def _says_itself(sheets: Sheets, tick: Tick) -> bool:
     """Whether every column is one of the plant table, and no cell has to be asked about."""
     from pedigreeview.exchange import passport
     from pedigreeview.exchange.import_plan import guess_plan
@@ -127,7 +130,7 @@ def _says_itself(sheets: Sheets) -> bool:
     needed = {plain(word) for word in NEEDED}
     if not needed <= folded or not folded <= {plain(word) for word in KNOWN}:
         return False
-    return not set(guess_plan(sheets).marks) - {""}
+    return not set(guess_plan(sheets, tick=tick).marks) - {""}
 
 
 def wants_explaining(path: Path) -> bool:
@@ -157,11 +160,13 @@ def wants_explaining(path: Path) -> bool:
 # What the steps ask of the table ------------------------------------------------------------------
 
 
-def _texts(table: Table, plan: ImportPlan, meanings: tuple[str, ...]) -> Iterator[str]:
+def _texts(
+    table: Table, plan: ImportPlan, meanings: tuple[str, ...], tick: Tick = no_tick
+) -> Iterator[str]:
     from pedigreeview.exchange.spreadsheets import cell_text
 
     columns = [column.index for column in plan.columns if column.meaning in meanings]
-    for _, cells in table.below(plan.heading):
+    for _, cells in ticked(table.below(plan.heading), tick):
         for index in columns:
             cell = cells[index] if index < len(cells) else ""
             if isinstance(cell, datetime.date):
@@ -169,8 +174,12 @@ def _texts(table: Table, plan: ImportPlan, meanings: tuple[str, ...]) -> Iterato
             yield cell_text(cell).strip()
 
 
-def date_example(table: Table, plan: ImportPlan) -> tuple[str, DateOrder | None]:
+def date_example(
+    table: Table, plan: ImportPlan, tick: Tick = no_tick
+) -> tuple[str, DateOrder | None]:
     """A date whose order is in question, and the order that the dates of the table prove.
+
+    tick : called now and then; may raise `Cancelled`
 
     Returns
     -------
@@ -179,7 +188,7 @@ def date_example(table: Table, plan: ImportPlan) -> tuple[str, DateOrder | None]
     """
     example, sure = "", False
     proved: DateOrder | None = None
-    for text in _texts(table, plan, _DATED):
+    for text in _texts(table, plan, _DATED, tick):
         found = _DATE.match(text)
         if found is None:
             continue
@@ -203,20 +212,23 @@ def cells_counted(table: Table, plan: ImportPlan) -> dict[str, int]:
     return counts
 
 
-def look_alikes_in(draft: Draft) -> list[Spellings]:
-    """Spellings that may be one plant, within what comes in and against the book."""
+def look_alikes_in(draft: Draft, tick: Tick = no_tick) -> list[Spellings]:
+    """Spellings that may be one plant, within what comes in and against the book.
+
+    tick : called now and then; may raise `Cancelled`
+    """
     from pedigreeview.exchange.same_plants import look_alikes, look_alikes_of
 
     source = draft.source
     if draft.plan is not None and source.sheets is not None:
-        return look_alikes(source.sheets, draft.plan, draft.into)
+        return look_alikes(source.sheets, draft.plan, draft.into, tick)
     if source.book is None or draft.into is None:
         return []
     counts = dict.fromkeys(source.book.plants, 1)
     # Within a book every code is a plant of its own; only a code of mine can be meant by theirs.
     return [
         found
-        for found in look_alikes_of(counts, draft.into.plants)
+        for found in look_alikes_of(counts, draft.into.plants, tick)
         if len(found.known) == 1 and sum(code in counts for code in found.codes) == 1
     ]
 
@@ -228,8 +240,10 @@ def code_words(count: int, table: str) -> str:
     return f"{count} {ONE[table] if count == 1 else table.replace('_', ' ')}"
 
 
-def bring_in_book(draft: Draft) -> Imported:
+def bring_in_book(draft: Draft, tick: Tick = no_tick) -> Imported:
     """A whole book laid beside the one that it goes into, with the report.
+
+    tick : called now and then; may raise `Cancelled`
 
     Raises
     ------
@@ -245,7 +259,9 @@ def bring_in_book(draft: Draft) -> Imported:
     names: dict[tuple[str, str], str] = {
         ("plants", spelled): code for spelled, code in draft.same.items()
     }
-    comparison = None if draft.into is None else compare(draft.into, book, names=names)
+    comparison = None
+    if draft.into is not None:
+        comparison = compare(draft.into, book, names=names, tick=tick)
     if comparison is None:
         counts = {name: len(book.table(name)) for name in RECORDS}
         report.came_in = [f"{code_words(n, name)}." for name, n in counts.items() if n]

@@ -2,61 +2,54 @@
 
 from __future__ import annotations
 
-import threading
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import (
-    QDialog,
-    QHBoxLayout,
-    QProgressBar,
-    QPushButton,
-    QSizePolicy,
-    QSplitter,
-    QStackedWidget,
-    QWidget,
-)
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QSizePolicy, QSplitter, QWidget
 
 from pedigreeview.book.faults import Fault, FileFaults
-from pedigreeview.exchange.import_plan import ImportPlan, guess_plan, planned
+from pedigreeview.exchange.import_plan import ImportPlan, planned
 from pedigreeview.window.importing.bring_in_step import BringInStep
+from pedigreeview.window.importing.bringing_dialog import BringingDialog
+from pedigreeview.window.importing.choices_kept import keep_choices
 from pedigreeview.window.importing.columns_step import ColumnsStep
+from pedigreeview.window.importing.guessing import guessed
+from pedigreeview.window.importing.halt import Halt
 from pedigreeview.window.importing.preview_panel import PreviewPanel
 from pedigreeview.window.importing.questions_step import QuestionsStep
 from pedigreeview.window.importing.report_view import ReportView
+from pedigreeview.window.importing.rows_below import RowsBelow
 from pedigreeview.window.importing.same_step import SameStep
-from pedigreeview.window.importing.sheet_step import SheetStep, form_of
+from pedigreeview.window.importing.sheet_step import SheetStep
 from pedigreeview.window.importing.source import (
     Draft,
     Source,
     bring_in_book,
-    date_example,
     look_alikes_in,
     read_source,
 )
 from pedigreeview.window.importing.steps import Step
-from pedigreeview.window.importing.words import chosen_words, meaning_words
+from pedigreeview.window.importing.trail import trail
+from pedigreeview.window.importing.words import chosen_words
 from pedigreeview.window.labels import action_button, column, heading, sentence
 from pedigreeview.window.style import step
 
 if TYPE_CHECKING:
     from pedigreeview.book.edits import Edit
-    from pedigreeview.exchange.importing import Imported, Preview
+    from pedigreeview.exchange.importing import Imported
     from pedigreeview.window.desk import Desk
     from pedigreeview.window.errands import Errands
     from pedigreeview.window.preferences import Preferences
 
 __all__ = ["ImportWizard"]
 
-_WORK, _PREVIEW = "open:bring-in", "open:preview"
-_PREVIEW_AFTER = 120
-"""Milliseconds of quiet before the rows are read anew."""
+_WORK = "open:bring-in"
 
 
-class ImportWizard(QDialog):
+class ImportWizard(BringingDialog):
     """The steps, the rows of the file below them, and Back, Next and Cancel."""
 
     made = Signal(object)
@@ -79,13 +72,11 @@ class ImportWizard(QDialog):
         folder : where a new book is proposed to go
         note : why the steps are shown, said on top
         """
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self._path, self._errands, self._desk = path, errands, desk
-        self._preferences = preferences
-        self._stop = threading.Event()
-        self._gone = False
-        self.busy = False
+        super().__init__(errands, parent)
+        self._path, self._desk, self._preferences = path, desk, preferences
+        self._chosen = False
+        self._unread = False
+        """Whether work began while the rows below had still to be read."""
         opened = desk.opened
         self._title = opened.title if opened is not None else ""
         self.draft = Draft(Source(path), desk.book)
@@ -109,50 +100,25 @@ class ImportWizard(QDialog):
         ]  # fmt: skip
         self._shares: dict[Step, int] = {self.sheet: 30, self.columns: 60, self.questions: 60}
         self.report = ReportView(errands, path.parent)
-        self.stack = QStackedWidget()
-        self._waiting = QWidget()
         for page in (self._waiting, *self.steps, self.report):
             self.stack.addWidget(page)
         self.preview = PreviewPanel()
+        self._rows = RowsBelow(self.preview, errands, lambda: self.draft)
         self.split = QSplitter(Qt.Orientation.Vertical)
         self.split.setChildrenCollapsible(False)
         self.split.setHandleWidth(max(3, s // 3))
         self.split.addWidget(self.stack)
         self.split.addWidget(self.preview)
         layout.addWidget(self.split, 1)
-        self.message = sentence("", "fault")
-        self.message.hide()
         layout.addWidget(self.message)
-        layout.addLayout(self._foot())
+        self.back_button = action_button(self.tr("&Back"), self.back)
+        self.next_button = action_button(self.tr("&Next"), self.go_on, main=True)
+        layout.addLayout(self._foot(self.back_button, self.next_button))
         self._connect()
         self.resize(150 * s, 100 * s)
         self._read()
 
-    def _foot(self) -> QHBoxLayout:
-        s = step()
-        row = QHBoxLayout()
-        row.setSpacing(s)
-        self.cancel_button = action_button(self.tr("Cancel"), self.reject)
-        row.addWidget(self.cancel_button)
-        self.bar = QProgressBar()
-        self.bar.setRange(0, 0)
-        self.bar.setTextVisible(False)
-        self.bar.setFixedWidth(16 * s)
-        row.addWidget(self.bar)
-        self.doing = sentence("", "soft")
-        row.addWidget(self.doing, 1)
-        self.back_button = action_button(self.tr("&Back"), self.back)
-        self.next_button: QPushButton = action_button(self.tr("&Next"), self.go_on, main=True)
-        self.next_button.setDefault(True)
-        row.addWidget(self.back_button)
-        row.addWidget(self.next_button)
-        return row
-
     def _connect(self) -> None:
-        self._delay = QTimer(self)
-        self._delay.setSingleShot(True)
-        self._delay.setInterval(_PREVIEW_AFTER)
-        self._delay.timeout.connect(self._ask_preview)
         self.sheet.layout_wanted.connect(self._lay_out)
         for held in (self.columns, self.questions):
             held.changed.connect(self._plan_changed)
@@ -165,10 +131,10 @@ class ImportWizard(QDialog):
     def _read(self) -> None:
         """Read the file, again where it was mended meanwhile."""
         path, memory, before = self._path, self._preferences.layouts(), self.draft.plan
-        order = self._preferences.date_order
+        order, tick = self._preferences.date_order, self._errands.tick
 
         def work() -> tuple[Source, ImportPlan | None]:
-            source = read_source(path)
+            source = read_source(path, tick)
             if source.book is not None or source.sheets is None:
                 return source, None
             again = before is not None and any(
@@ -179,7 +145,7 @@ class ImportWizard(QDialog):
             )
             if again:
                 return source, before
-            return source, _guessed(source, memory, order, "", "guess", "")
+            return source, guessed(source, memory, order, "", "guess", "", tick)
 
         def done(answer: tuple[Source, ImportPlan | None]) -> None:
             first = self.current() is None
@@ -197,10 +163,10 @@ class ImportWizard(QDialog):
 
     def _lay_out(self, sheet: str, at: object, form: str) -> None:
         source, memory = self.draft.source, self._preferences.layouts()
-        order = self._preferences.date_order
+        order, tick = self._preferences.date_order, self._errands.tick
 
         def work() -> ImportPlan:
-            return _guessed(source, memory, order, sheet, at, form)
+            return guessed(source, memory, order, sheet, at, form, tick)
 
         def done(plan: ImportPlan) -> None:
             self.draft.plan = plan
@@ -214,7 +180,16 @@ class ImportWizard(QDialog):
 
     # Work off the window's thread -----------------------------------------------------------------
 
-    def _begin(self, words: str, work: Callable[[], Any], done: Callable[[Any], None]) -> None:
+    def _begin(
+        self,
+        words: str,
+        work: Callable[[], Any],
+        done: Callable[[Any], None],
+        halt: Halt | None = None,
+    ) -> None:
+        self._halt = halt if halt is not None else Halt()
+        # What the rows below have to say is not waited for.
+        self._unread = self._rows.stop()
         self._set_busy(words)
 
         def came(answer: Any) -> None:
@@ -223,23 +198,19 @@ class ImportWizard(QDialog):
 
         def failed(fault: Fault) -> None:
             self._set_busy("")
+            self._read_rows_yet()
             self._say_fault(fault)
 
         self._errands.ask(_WORK, work, came, failed)
 
+    def _read_rows_yet(self) -> None:
+        if self._unread:
+            self._refresh_preview()
+
     def _set_busy(self, words: str) -> None:
-        self.busy = bool(words)
-        self.doing.setText(words)
-        self.bar.setVisible(self.busy)
-        if self.busy:
-            self._say("")
+        super()._set_busy(words)
         for widget in (self.stack, self.back_button, self.next_button):
             widget.setEnabled(not self.busy)
-        self.cancel_button.setText(self.tr("Stop") if self.busy else self.tr("Cancel"))
-
-    def _say(self, text: str) -> None:
-        self.message.setText(text)
-        self.message.setVisible(bool(text))
 
     def _say_fault(self, fault: Fault) -> None:
         if isinstance(fault, FileFaults) and self.draft.plan is not None:
@@ -253,24 +224,36 @@ class ImportWizard(QDialog):
                 )
             )
             return
-        lines = fault.lines()
-        more = self.tr(" … and {} more").format(len(lines) - 6) if len(lines) > 6 else ""
-        self._say("\n".join(lines[:6]) + more)
+        self._say_lines(fault)
 
     def reject(self) -> None:
         """Stop what is under way; else leave, with nothing changed."""
         if self.busy:
-            self._stop.set()
+            if not self._halt.stop():
+                self._say(self._too_late())
+                return
             self._errands.drop(_WORK)
             self._set_busy("")
+            self._read_rows_yet()
             self._say(self.tr("Stopped; nothing has come in."))
             return
         super().reject()
 
+    def _too_late(self) -> str:
+        if self.draft.into is None:
+            return self.tr("The new book is written already and cannot be stopped any more.")
+        return self.tr(
+            "It is being written in the book and cannot be stopped any more; afterwards undo takes "
+            "it back."
+        )
+
     def _leave(self) -> None:
+        if self._chosen:
+            keep_choices(self._preferences, self.draft)
         self._gone = True
-        self._stop.set()
-        for kind in (_WORK, _PREVIEW, "save:report"):
+        self._halt.stop()
+        self._rows.stop()
+        for kind in (_WORK, "save:report"):
             self._errands.drop(kind)
 
     # Steps --------------------------------------------------------------------------------------
@@ -316,24 +299,7 @@ class ImportWizard(QDialog):
         self.stack.setCurrentWidget(page)
 
     def _tell_trail(self) -> None:
-        from html import escape
-
-        names = []
-        current = self.current()
-        for one in self.steps:
-            # Whether spellings look alike is known only when the columns are.
-            open_yet = one is self.same and self.draft.plan is not None
-            if one is current:
-                names.append(f"<b>{escape(one.name())}</b>")
-            elif (
-                one is self.bring_in
-                or one.wanted(self.draft)
-                or (open_yet and self.draft.imported is None)
-            ):
-                names.append(escape(one.name()))
-        report = escape(self.tr("Report"))
-        names.append(f"<b>{report}</b>" if current is None else report)
-        self.trail.setText(" &nbsp;›&nbsp; ".join(names))
+        self.trail.setText(trail(self.steps, self.current(), self.draft))
 
     def _refresh(self) -> None:
         held = self.current()
@@ -391,18 +357,19 @@ class ImportWizard(QDialog):
                 self._carry_out()
 
         words = self.tr("Looking for spellings of the same plant …")
-        self._begin(words, lambda: look_alikes_in(draft), done)
+        self._begin(words, lambda: look_alikes_in(draft, self._errands.tick), done)
 
     def _carry_out(self) -> None:
         draft = self.draft
         source, plan, into = draft.source, draft.plan, draft.into
+        tick = self._errands.tick
 
         def work() -> Imported:
             from pedigreeview.exchange.importing import carry_out
 
             if plan is None or source.sheets is None:
-                return bring_in_book(draft)
-            return carry_out(source.sheets, plan, into)
+                return bring_in_book(draft, tick)
+            return carry_out(source.sheets, plan, into, tick=tick)
 
         def done(found: Imported) -> None:
             draft.imported = found
@@ -413,64 +380,24 @@ class ImportWizard(QDialog):
     # The rows below -----------------------------------------------------------------------------
 
     def _plan_changed(self) -> None:
+        self._chosen = True
         self._say("")
         self._tell_trail()
         self._refresh_preview()
 
     def _refresh_preview(self) -> None:
-        held, plan, table = self.current(), self.draft.plan, self.draft.table
-        wanted = held in (self.sheet, self.columns, self.questions) and table is not None
+        held = self.current()
+        wanted = held in (self.sheet, self.columns, self.questions) and self.draft.table is not None
         self.preview.setVisible(wanted)
-        if not wanted or plan is None:
-            return
-        below = held is not self.sheet
-        words = meaning_words(plan.form)
-        said = [words.get(one.meaning, "") for one in plan.columns] if below else []
-        self.preview.model.show_table(table, plan.heading, below=below, meanings=said)
-        self.preview.fit_columns()
-        self.preview.show_faults(())
-        self._errands.drop(_PREVIEW)
-        if below:
-            self.preview.said.setText(self.tr("Reading the rows …"))
-            self._delay.start()
-        else:
-            self._delay.stop()
-            self.preview.said.setText("")
-
-    def _ask_preview(self) -> None:
-        source, plan = self.draft.source, self.draft.plan
-        if source.sheets is None or plan is None:
-            return
-        sheets, asked = source.sheets, plan
-
-        def work() -> Preview:
-            from pedigreeview.exchange.importing import preview
-
-            return preview(sheets, asked, 0)
-
-        def done(found: Preview) -> None:
-            if self.draft.plan is not asked:
-                return
-            self.preview.show_faults(found.faults, found.more_faults)
-            problems = len(found.faults) + found.more_faults
-            if found.missing:
-                text = found.missing[0]
-            elif problems:
-                text = self.tr("{} problems; the first are marked and listed.").format(problems)
-                if problems == 1:
-                    text = self.tr("One problem; it is marked and listed.")
-            else:
-                text = self.tr("Every row can be read.")
-            self.preview.said.setText(text)
-
-        self._errands.ask(_PREVIEW, work, done, lambda _: self.preview.said.setText(""))
+        if wanted:
+            self._rows.show(below=held is not self.sheet)
 
     # Writing ------------------------------------------------------------------------------------
 
     def _bring_in(self) -> None:
         found = self.draft.imported
         assert found is not None
-        self._stop.clear()
+        self._halt = Halt()
         if self.draft.into is None:
             self._make_book(found)
         elif found.large and self._desk.file is not None:
@@ -490,21 +417,19 @@ class ImportWizard(QDialog):
             self._record(found)
 
     def _record(self, found: Imported) -> None:
-        stop, sides = threading.Event(), self.bring_in.differences.sides()
-        self._stop = stop
+        halt, sides = Halt(), self.bring_in.differences.sides()
+        self._halt = halt
 
         def work(edit: Edit) -> None:
-            _unless(stop)
-            found.apply(edit, sides)
-            _unless(stop)
+            found.apply(edit, sides, tick=halt.tick)
+            halt.pass_on()
 
         def refused(fault: Fault) -> None:
-            if not stop.is_set():
+            if not halt.stopped:
                 self._set_busy("")
                 self._say_fault(fault)
 
         def then(_: object) -> None:
-            # Stop may come too late: what is in the book is reported.
             if not self._gone:
                 self._done(found)
 
@@ -515,7 +440,7 @@ class ImportWizard(QDialog):
     def _make_book(self, found: Imported) -> None:
         place = self.bring_in.place
         path, settings = place.path(), place.settings()
-        stop = self._stop = threading.Event()
+        tick, halt = self._errands.tick, Halt()
 
         def work() -> Path:
             from pedigreeview.book.book import Book
@@ -523,16 +448,22 @@ class ImportWizard(QDialog):
             from pedigreeview.book.edits import Edit
 
             edit = Edit(Book(settings=settings), "")
-            found.apply(edit)
+            found.apply(edit, tick=tick)
             book = replace(edit.book, row_ids=None)
-            BookFile.create(path, book, tick=lambda *_: _unless(stop)).close()
+            BookFile.create(path, book, tick=tick).close()
+            try:
+                halt.pass_on()
+            except Fault:
+                # Stop came while the last of it was written.
+                path.unlink(missing_ok=True)
+                raise
             return path
 
         def done(made: Path) -> None:
             self._done(found)
             self.made.emit(made)
 
-        self._begin(self.tr("Writing the new book …"), work, done)
+        self._begin(self.tr("Writing the new book …"), work, done, halt)
 
     def _done(self, found: Imported) -> None:
         self._set_busy("")
@@ -556,28 +487,3 @@ class ImportWizard(QDialog):
         self.cancel_button.hide()
         self.next_button.setText(self.tr("Close"))
         self.next_button.setFocus()
-
-
-def _unless(stop: threading.Event) -> None:
-    """Go no further once the person pressed Stop; what was changed is then taken back."""
-    if stop.is_set():
-        raise Fault("Stopped; nothing has come in.")
-
-
-def _guessed(
-    source: Source, memory: dict[str, Any], order: str, sheet: str, at: object, form: str
-) -> ImportPlan:
-    """The plan that headings and cells suggest, or the one of a layout read before."""
-    from pedigreeview.exchange.import_layouts import recall
-
-    assert source.sheets is not None
-    line = at if isinstance(at, int) else "guess" if at == "guess" else None
-    plan = guess_plan(source.sheets, sheet, heading=line, form=form_of(form))  # type: ignore[arg-type]
-    if not form:
-        found = recall(memory, source.sheets, plan)
-        if found is not plan:
-            return found
-    example, proved = date_example(source.sheets.named(plan.sheet), plan)
-    if example and proved is None and order in ("day-month", "month-day"):
-        plan = replace(plan, date_order=order)  # type: ignore[arg-type]
-    return plan

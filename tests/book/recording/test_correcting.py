@@ -33,7 +33,7 @@ from pedigreeview.book.recording.pollinations import record_fruits, record_polli
 from pedigreeview.book.recording.scores import record_score
 from pedigreeview.book.recording.sowings import record_sowing
 from pedigreeview.book.recording.traits import record_trait
-from pedigreeview.book.records import SELF, Bookmark
+from pedigreeview.book.records import SELF, Bookmark, ParentFinding
 
 
 @pytest.fixture
@@ -66,6 +66,15 @@ def test_what_hangs_on_a_plant_is_counted(edit, family):
     assert "4 progeny (24-01-01, 24-01-02, 24-01-03, p1 c1)" in hangs.sentence("p1")
     with pytest.raises(Fault, match="On p1 hang"):
         delete(edit, edit.book.plants["p1"])
+
+
+def test_one_finding_is_said_in_the_singular(edit, family):
+    edit.add(ParentFinding("24-01-02", "p1"))
+    of_its_own = what_hangs_on(edit.book, edit.book.plants["24-01-02"]).sentence("24-01-02")
+    assert "1 parent finding of its own" in of_its_own
+    assert "1 parent finding that names it" in what_hangs_on(
+        edit.book, edit.book.plants["p1"]
+    ).sentence("p1")
 
 
 def test_what_nothing_hangs_on_goes_with_its_own_data(edit, family):

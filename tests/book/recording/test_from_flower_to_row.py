@@ -242,6 +242,9 @@ def test_a_sowing_names_one_origin(edit, today, packet, cross):
 
 def test_counts_and_germination_are_noted(edit, today, packet):
     correct_count(edit, packet, left=30, date="2024-09-01", why="Recounted.")
+    correct_count(edit, packet, left=30, date="2024-09-02", why="Some look mouldy.")
+    assert edit.book.notes[-1].text == "Some look mouldy."
+    edit.remove(edit.book.notes[-1])
     held = edit.book.packets[packet]
     assert (held.left, held.seeds) == (30, 30)
     record_germination(edit, packet, 0.9, date="2025-01-10")
@@ -325,6 +328,9 @@ def test_culling_is_a_state_with_a_day(edit):
     )  # fmt: skip
     set_status(edit, ["p1"], "culled", date="2024-07-02")
     assert len(edit.book.notes) == 1
+    # Words are never lost, though the status was the same already.
+    set_status(edit, ["p1"], "culled", date="2024-07-03", why="And rot.")
+    assert [note.text for note in edit.book.notes][1:] == ["And rot."]
 
 
 @pytest.mark.parametrize(
@@ -369,3 +375,15 @@ def test_renaming_goes_everywhere(edit, today, cross):
     assert edit.book.plants["24-01-01"].cross == "first"
     with pytest.raises(Fault, match="looks like 'BA'"):
         rename_plant(edit, "Tarn", "b a")
+
+
+def test_plants_of_nothing_are_refused_with_what_is_wanted(edit, today):
+    with pytest.raises(Fault, match="No cross, variety or family is named"):
+        raise_plants(edit, count=3, today=today)
+
+
+def test_seedlings_of_which_nothing_is_said_are_refused(edit, today, packet):
+    row = record_sowing(edit, today=today, packet=packet, date="2025-03-01", seeds=5)
+    with pytest.raises(Fault, match=f"Nothing is said of the seedlings of the sowing {row.sowing}"):
+        record_seedlings(edit, row.sowing)
+    assert edit.book.sowings[row.sowing] == row
