@@ -72,7 +72,7 @@ class Births:
     born: dict[str, Birth] = field(default_factory=dict)
     knots: dict[str, tuple[str, Knot]] = field(default_factory=dict)
     """By plant the key of its mating and the mating's knot, where no finding overrides it."""
-    generations: dict[str, int] = field(default_factory=dict)
+    generations: dict[str, int | None] = field(default_factory=dict)
     said: dict[str, Facts] = field(default_factory=dict)
 
     def birth(self, net: PedigreeNetwork, code: str) -> Birth:
@@ -84,12 +84,11 @@ class Births:
             self.born[code] = found
         return found
 
-    def generation(self, net: PedigreeNetwork, code: str) -> int:
-        """The generation that the network says, 0 where it knows none."""
-        found = self.generations.get(code)
-        if found is None:
-            found = self.generations[code] = net.generation(code) or 0
-        return found
+    def generation(self, net: PedigreeNetwork, code: str) -> int | None:
+        """The generation that the network says, None where it knows none."""
+        if code not in self.generations:
+            self.generations[code] = net.generation(code)
+        return self.generations[code]
 
     def facts(self, net: PedigreeNetwork, code: str) -> Facts:
         """What the tag of a plant says."""

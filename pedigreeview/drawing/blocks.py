@@ -13,7 +13,24 @@ from typing import TYPE_CHECKING, Literal
 if TYPE_CHECKING:
     from pedigreeview.drawing.ways import Way
 
-__all__ = ["Block", "Knot", "Link", "Role", "Row", "Sign", "Sort", "View"]
+__all__ = [
+    "FOUNDERS",
+    "IN_LOOPS",
+    "PINNED_APART",
+    "Block",
+    "Knot",
+    "Link",
+    "Role",
+    "Row",
+    "Sign",
+    "Sort",
+    "View",
+]
+
+FOUNDERS = "Founders"
+IN_LOOPS = "No generation, loop in the records"
+PINNED_APART = "Pinned, outside this view"
+"""Names of rows that are no generation's own; what stands after a comma is the second line."""
 
 Sort = Literal["tag", "pack", "chain", "knot", "pair"]
 Sign = Literal["cross", "selfing", "open", "clone", "seed", "sibbed", "doubled"]
@@ -101,7 +118,11 @@ class Link:
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One line of tags; rows of one generation lie in one band."""
+    """One line of tags; rows of one generation and name lie in one band.
+
+    generation : -1 where none is known
+    label : the generation's name, '' where it has none
+    """
 
     generation: int
     label: str

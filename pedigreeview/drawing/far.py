@@ -21,7 +21,16 @@ from pedigreeview.drawing.strokes import straight_stretches, strokes
 from pedigreeview.drawing.tags import FAR
 from pedigreeview.drawing.theme import Theme
 
-__all__ = ["CROWD", "LINES_FAR", "Cull", "block_boxes", "cull_of", "paint_far", "rastered"]
+__all__ = [
+    "CROWD",
+    "LINES_FAR",
+    "Cull",
+    "block_boxes",
+    "cull_of",
+    "paint_far",
+    "rastered",
+    "tags_beyond",
+]
 
 LINES_FAR = 0.45
 """Scale below which the lines of a crowded picture are set as pixels."""
@@ -81,6 +90,25 @@ def block_boxes(placed: Placed) -> FloatArray:
             [(item.x, item.y, item.right, item.bottom) for item in placed.blocks]
         )
     return held
+
+
+def tags_beyond(placed: Placed, area: QRectF) -> tuple[int, int, int, int]:
+    """How many tags, packs and chains lie left, right, above and below an area; each once.
+
+    A tag counts where its middle lies; one beyond a corner counts to the left or the right.
+    """
+    if not placed.blocks:
+        return 0, 0, 0, 0
+    tags: NDArray[np.bool_] | None = placed.held.get("tags")
+    if tags is None:
+        held = [bool(item.block.codes) for item in placed.blocks]
+        tags = placed.held["tags"] = np.array(held, dtype=np.bool_)
+    boxes = block_boxes(placed)
+    x, y = (boxes[0] + boxes[2]) / 2, (boxes[1] + boxes[3]) / 2
+    left, right = tags & (x < area.left()), tags & (x > area.right())
+    level = tags & ~left & ~right
+    above, below = level & (y < area.top()), level & (y > area.bottom())
+    return int(left.sum()), int(right.sum()), int(above.sum()), int(below.sum())
 
 
 def _boxes(rows: list[tuple[float, float, float, float]]) -> FloatArray:

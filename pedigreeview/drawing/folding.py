@@ -12,11 +12,20 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from pedigreeview.drawing.births import births_of, cross_knot, pollen_of
-from pedigreeview.drawing.blocks import Block, Link, Role, Row, View
+from pedigreeview.drawing.blocks import (
+    FOUNDERS,
+    IN_LOOPS,
+    PINNED_APART,
+    Block,
+    Link,
+    Role,
+    Row,
+    View,
+)
 from pedigreeview.drawing.folds import Family, Fold, fold_all
 from pedigreeview.drawing.founders import palette_numbers
 from pedigreeview.drawing.places import places_of
-from pedigreeview.drawing.ranking import Mating, rank
+from pedigreeview.drawing.ranking import UNKNOWN, Mating, rank
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -168,11 +177,17 @@ class Builder:
             tuple(blocks),
             tuple(links),
             tuple(self._row_labels(spots)),
-            palette_numbers(self.net, shares),
+            palette_numbers(self.net, shares, focus=self.focus or "", own=self._of_focus()),
             (),
             self.net.base_sentence(),
             tuple((code, self.net.book.plants[code].name) for code in shares if code in named),
         )
+
+    def _of_focus(self) -> dict[str, float]:
+        """Founder shares of the focus, by which its founders have the first claim to a colour."""
+        if self.focus is None:
+            return {}
+        return dict(self.births.facts(self.net, self.focus).shares)
 
     def _plant_block(self, fold: Fold) -> Block:
         code = fold.codes[-1] if fold.sort == "chain" else fold.codes[0]
@@ -207,7 +222,7 @@ class Builder:
                 common,
                 sort="pack",
                 title=f"{len(fold.codes)} {'more ' if more else ''}sibs",
-                subtitle=f"{first} to {last}",
+                subtitle=f"{first} – {last}",
                 pool=False,
                 status="",
                 words=f"{len(fold.codes)} {'more ' if more else ''}sibs, {born.words}, "
@@ -240,7 +255,7 @@ class Builder:
             return name
         if not name:
             return "founder"
-        return name if self.spot[code][0] == 0 else f"founder · {name}"
+        return name if self.spot[code] == (0, 0) else f"founder · {name}"
 
     def _families_block(self, common: Block, fold: Fold) -> Block:
         count = len(fold.each)
@@ -351,22 +366,31 @@ class Builder:
 
     def _row_labels(self, spots: list[tuple[int, int]]) -> list[Row]:
         names: dict[int, set[str]] = defaultdict(set)
-        founders: dict[int, bool] = defaultdict(bool)
+        held: dict[tuple[int, int], list[Fold]] = defaultdict(list)
         for fold in self.folds.values():
-            code = fold.place
-            generation = self.spot[code][0]
-            if self.net.parent_codes(code):
-                names[generation].add(self.net.generation_name(code) or "")
-            else:
-                founders[generation] = True
+            spot = self.spot[fold.place]
+            held[spot].append(fold)
+            if spot[1] < UNKNOWN and self.net.parent_codes(fold.place):
+                names[spot[0]].add(self.net.generation_name(fold.place) or "")
         found = []
-        for generation, _ in spots:
+        for generation, level in spots:
+            if level >= UNKNOWN:
+                loose = all(self._is_detached(fold) for fold in held[generation, level])
+                found.append(Row(-1, PINNED_APART if loose else IN_LOOPS))
+                continue
             here = names.get(generation, set())
             label = next(iter(here)) if len(here) == 1 else ""
-            if generation == 0 or not here:
-                label = "Founders"
+            if not any(self.net.parent_codes(fold.place) for fold in held[generation, level]):
+                # Beside a generation's own plants the tags of founders say what they are.
+                label = FOUNDERS if generation == 0 or not here else label
             found.append(Row(generation, label))
         return found
+
+    def _is_detached(self, fold: Fold) -> bool:
+        """Whether a pinned plant has no relative in the picture."""
+        code = fold.place
+        free = code not in self.born_of and not self.parent_in.get(code)
+        return fold.sort == "tag" and code in self.pins and free
 
 
 def builder(

@@ -109,11 +109,12 @@ class _Folder:
         if families:
             self._fold_families()
         self._fold_chains()
+        opened: dict[str, str] = {}
+        for way in ("down:", "up:"):
+            opened.update((key[len(way) :], key) for key in self.unfolded if key.startswith(way))
         for code in self.plants:
             if code not in self.folds:
-                keys = (f"{way}:{code}" for way in ("up", "down"))
-                opened = next((key for key in keys if key in self.unfolded), "")
-                self.folds[code] = Fold(f"plant:{code}", [code], "tag", opened)
+                self.folds[code] = Fold(f"plant:{code}", [code], "tag", opened.get(code, ""))
 
     def _fold_families(self) -> None:
         """Sibs that each have one folded family of selfed progeny become one pack with those."""

@@ -9,7 +9,7 @@ from collections import defaultdict
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from pedigreeview.drawing.blocks import Block, Knot, Link, Row, Sign, View
+from pedigreeview.drawing.blocks import IN_LOOPS, Block, Knot, Link, Row, Sign, View
 from pedigreeview.drawing.founders import palette_numbers
 from pedigreeview.drawing.wording import cross_words, share_list
 
@@ -45,9 +45,10 @@ def with_ghost(view: View, net: PedigreeNetwork, ghost: Ghost) -> View:
     row_of = {block.key: block.row for block in view.blocks}
     seed, pollen = view.block_of(ghost.seed), view.block_of(ghost.pollen)
     above = max(row_of[seed], row_of[pollen])
-    rows = view.rows
-    if above + 1 == len(rows):
-        rows = (*rows, Row(rows[-1].generation + 1, ""))
+    own = [net.generation(code) for code in (ghost.seed, ghost.pollen)]
+    view, row = _with_row(
+        view, above, None if None in own else max(filter(None, own), default=0) + 1
+    )
     sign: Sign = "selfing" if ghost.seed == ghost.pollen else "cross"
     sides = ((ghost.pollen, 1.0),)
     said = cross_words("", sign, ghost.seed, sides)
@@ -66,7 +67,7 @@ def with_ghost(view: View, net: PedigreeNetwork, ghost: Ghost) -> View:
     tag = Block(
         key=GHOST_TAG,
         sort="tag",
-        row=above + 1,
+        row=row,
         title=ghost.title,
         subtitle=ghost.words,
         inbreeding=ghost.inbreeding,
@@ -90,7 +91,27 @@ def with_ghost(view: View, net: PedigreeNetwork, ghost: Ghost) -> View:
         view,
         blocks=(*view.blocks, tag, pill),
         links=(*view.links, *links),
-        rows=rows,
-        founders=palette_numbers(net, total),
+        founders=palette_numbers(net, total, held=view.founders),
         _held={},
     )
+
+
+def _with_row(view: View, above: int, generation: int | None) -> tuple[View, int]:
+    """The view with a row for a generation below another row, and its number.
+
+    generation : None where it is not known
+    """
+    wanted = Row(-1, IN_LOOPS) if generation is None else Row(generation, "")
+    for at in range(above + 1, len(view.rows)):
+        if view.rows[at].generation == wanted.generation:
+            return view, at
+    at = above + 1
+    while generation is not None and at < len(view.rows):
+        if not 0 <= view.rows[at].generation < generation:
+            break
+        at += 1
+    blocks = tuple(
+        replace(block, row=block.row + 1) if block.row >= at else block for block in view.blocks
+    )
+    rows = (*view.rows[:at], wanted, *view.rows[at:])
+    return replace(view, blocks=blocks, rows=rows, _held={}), at

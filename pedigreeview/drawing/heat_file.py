@@ -1,18 +1,17 @@
-"""A heat map on paper: title, table, scale, near-duplicates and base, as SVG, PDF or PNG."""
+"""A heat map on paper: title, caption, table, scale, base and more, as SVG, PDF or PNG."""
 
 from __future__ import annotations
 
 import datetime
-import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
 from pedigreeview.book.faults import Fault, Place
+from pedigreeview.drawing.captions import caption_height, caption_of, paint_caption, wrapped
 from pedigreeview.drawing.heat_picture import (
     HeatFrame,
     HeatPicture,
@@ -20,24 +19,29 @@ from pedigreeview.drawing.heat_picture import (
     paint_scale,
     scale_height,
 )
+from pedigreeview.drawing.margins import UNITS_PER_MM, paper_margin, picture_margin
+from pedigreeview.drawing.picture_files import (
+    SUFFIXES,
+    begin,
+    pdf_writer,
+    set_paper,
+    write_png,
+    write_svg,
+)
 from pedigreeview.drawing.signs import colour
 from pedigreeview.drawing.tags import font
 from pedigreeview.exchange.writing import replace_file
 
-if TYPE_CHECKING:
-    from PySide6.QtGui import QPaintDevice
-
 __all__ = ["HeatSheet", "heat_sheet", "save_heat"]
 
-_MARGIN = 30.0
-_LEAST_WIDTH = 620.0
+_LEAST_WIDTH = 560.0
+_GAP = 15.0
 _SCALE_WIDTH = 260.0
 _WIDE = 1500.0
 """Pixels that the squares of a large table take together."""
 _SQUARE = 48.0
-_MOST_PIXELS = 120_000_000
-_PDF_DPI = 600
-_PAPER_MM = 12.0
+_BETWEEN = 6.0
+"""Between two notes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,42 +50,56 @@ class HeatSheet:
 
     picture: HeatPicture
     title: str
+    caption: tuple[str, ...]
     scale: str
     notes: tuple[str, ...]
     cell: float
     width: float
     height: float
+    edge: float
+    """Blank on all sides."""
+    margin: float | None
+    """What was asked for, in mm; None: the usual one."""
+    ground: str
+    """Colour below everything; blank: that of the paper."""
 
     def paint(self, painter: QPainter) -> None:
         """Paint the sheet from its upper left corner."""
-        picture, theme = self.picture, self.picture.theme
+        picture, theme, edge = self.picture, self.picture.theme, self.edge
         painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
-        painter.fillRect(QRectF(0, 0, self.width, self.height), colour(theme["paper"]))
+        if self.ground:
+            painter.fillRect(QRectF(0, 0, self.width, self.height), colour(self.ground))
         painter.setPen(colour(theme["ink"]))
         painter.setFont(font(theme, theme.type["title"], strong=True))
-        inner = self.width - 2 * _MARGIN
-        head = QRectF(_MARGIN, _MARGIN, inner, _head(picture))
+        inner = self.width - 2 * edge
+        head = QRectF(edge, edge, inner, _head(picture))
         painter.drawText(head, Qt.AlignmentFlag.AlignLeft, self.title)
         y = head.bottom()
+        y += paint_caption(painter, theme, self.caption, edge, y, inner)
         wide, tall = picture.whole(self.cell)
         painter.save()
-        painter.translate(_MARGIN, y)
+        painter.translate(edge, y)
         frame = HeatFrame(self.cell, 0.0, 0.0, wide, tall)
         paint_heat(painter, picture, frame, shapes=True)
         painter.restore()
-        y += tall + _MARGIN / 2
-        scale = QRectF(_MARGIN, y, _SCALE_WIDTH, scale_height(picture))
+        y += tall + _GAP
+        scale = QRectF(edge, y, _SCALE_WIDTH, scale_height(picture))
         paint_scale(painter, picture, scale, self.scale)
         y = scale.bottom() + 12
-        painter.setFont(font(theme, theme.type["legend"]))
+        face = font(theme, theme.type["legend"])
+        line = QFontMetricsF(face).height()
+        painter.setFont(face)
         painter.setPen(colour(theme["ink_soft"]))
         for note in self.notes:
-            tall = _note_height(picture, note, inner)
-            painter.drawText(QRectF(_MARGIN, y, inner, tall), _WRAP, note)
-            y += tall + 4
+            for text in wrapped(face, note, inner):
+                painter.drawText(QPointF(edge, y + line * 0.8), text)
+                y += line
+            y += _BETWEEN
 
-
-_WRAP = int(Qt.AlignmentFlag.AlignLeft) | int(Qt.TextFlag.TextWordWrap)
+    def for_paper(self) -> HeatSheet:
+        """The same without its blank space and ground: paper has its own."""
+        inner = (self.width - 2 * self.edge, self.height - 2 * self.edge)
+        return replace(self, width=inner[0], height=inner[1], edge=0.0, ground="")
 
 
 def _head(picture: HeatPicture) -> float:
@@ -89,12 +107,19 @@ def _head(picture: HeatPicture) -> float:
 
 
 def _note_height(picture: HeatPicture, note: str, width: float) -> float:
-    metrics = QFontMetricsF(font(picture.theme, picture.theme.type["legend"]))
-    return metrics.boundingRect(QRectF(0, 0, width, 10_000), _WRAP, note).height() + 2
+    face = font(picture.theme, picture.theme.type["legend"])
+    return QFontMetricsF(face).height() * len(wrapped(face, note, width)) + _BETWEEN
 
 
 def heat_sheet(
-    picture: HeatPicture, *, title: str, scale: str, notes: Sequence[str] = (), date: str = ""
+    picture: HeatPicture,
+    *,
+    title: str,
+    scale: str,
+    notes: Sequence[str] = (),
+    date: str = "",
+    caption: str = "",
+    margin: float | None = None,
 ) -> HeatSheet:
     """Lay out a heat map for paper.
 
@@ -104,17 +129,44 @@ def heat_sheet(
     scale : what the tones stand for
     notes : sentences below, the base among them
     date : ISO date of the drawing; '' for today
+    caption : below the title, in the words of the person
+    margin : blank on all sides, in mm; None: the usual one
+
+    Raises
+    ------
+    Fault : a margin that is too wide, a caption that is too long
     """
+    edge = float(round(picture_margin(margin) * UNITS_PER_MM))
+    words = caption_of(caption)
     largest = _SQUARE if picture.count <= 30 else 16.0
     cell = min(largest, max(1.0, _WIDE / max(1, picture.count)))
     wide, tall = picture.whole(cell)
     said = (*notes, f"Drawn on {date or datetime.date.today().isoformat()}.")
     metrics = QFontMetricsF(font(picture.theme, picture.theme.type["title"], strong=True))
-    width = max(_LEAST_WIDTH, wide + 2 * _MARGIN, metrics.horizontalAdvance(title) + 2 * _MARGIN)
-    inner = width - 2 * _MARGIN
-    below = sum(_note_height(picture, note, inner) + 4 for note in said)
-    height = 2 * _MARGIN + _head(picture) + tall + _MARGIN / 2 + scale_height(picture) + 12 + below
-    return HeatSheet(picture, title, scale, tuple(said), cell, width, height)
+    inner = max(_LEAST_WIDTH, wide, metrics.horizontalAdvance(title))
+    below = sum(_note_height(picture, note, inner) for note in said)
+    height = (
+        _head(picture)
+        + caption_height(picture.theme, words, inner)
+        + tall
+        + _GAP
+        + scale_height(picture)
+        + 12
+        + below
+    )
+    return HeatSheet(
+        picture,
+        title,
+        words,
+        scale,
+        said,
+        cell,
+        inner + 2 * edge,
+        height + 2 * edge,
+        edge,
+        margin,
+        picture.theme["paper"],
+    )
 
 
 def save_heat(sheet: HeatSheet, path: str | Path, *, dpi: int = 150) -> Path:
@@ -122,108 +174,38 @@ def save_heat(sheet: HeatSheet, path: str | Path, *, dpi: int = 150) -> Path:
 
     Raises
     ------
-    Fault : another ending, a place that cannot be written to, or too many pixels
+    Fault : another ending, a place that cannot be written to, too many pixels, or a margin that
+        no printer keeps
     """
     target = Path(path)
     kind = target.suffix.lower()
-    writers = {".svg": _svg, ".pdf": _pdf, ".png": lambda s, p: _png(s, p, dpi)}
-    if kind not in writers:
+    if kind not in SUFFIXES:
         raise Fault(
             f"A picture cannot be written to a file that ends in {kind or 'nothing'}.",
             Place(file=str(target)),
             "Use .svg, .pdf or .png.",
         )
+    margin = paper_margin(sheet.margin) if kind == ".pdf" else 0.0
     with replace_file(target) as beside:
-        writers[kind](sheet, beside)
+        if kind == ".pdf":
+            _write_pdf(sheet.for_paper(), Path(beside), margin)
+        elif kind == ".png":
+            write_png(sheet, Path(beside), dpi)
+        else:
+            words, fonts = " ".join(sheet.notes), sheet.picture.theme.fonts
+            write_svg(sheet, Path(beside), title=sheet.title, words=words, fonts=fonts)
     return target
 
 
-def _begin(painter: QPainter, device: QPaintDevice, path: Path) -> None:
-    if not painter.begin(device):
-        raise Fault(
-            "The picture could not be written.",
-            Place(file=str(path)),
-            "See whether the folder exists and can be written to, and whether the disk is full.",
-        )
-
-
-def _svg(sheet: HeatSheet, path: Path) -> None:
-    from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize
-    from PySide6.QtSvg import QSvgGenerator
-
-    held = QByteArray()
-    buffer = QBuffer(held)
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    made = QSvgGenerator()
-    made.setOutputDevice(buffer)
-    made.setResolution(96)
-    made.setSize(QSize(round(sheet.width), round(sheet.height)))
-    made.setViewBox(QRectF(0, 0, sheet.width, sheet.height))
-    made.setTitle(sheet.title)
-    made.setDescription(" ".join(sheet.notes))
+def _write_pdf(sheet: HeatSheet, path: Path, margin: float) -> None:
+    writer = pdf_writer(path, sheet.title)
+    set_paper(writer, "A4", sheet.width > sheet.height, margin)
     painter = QPainter()
     try:
-        _begin(painter, made, path)
-        sheet.paint(painter)
-    finally:
-        painter.end()
-        buffer.close()
-    text = bytes(held.data()).decode("utf-8")
-    fonts = sheet.picture.theme.fonts
-    families = ", ".join(f"'{name}'" if " " in name else name for name in fonts)
-    text = re.sub(r'font-family="[^"]*"', f'font-family="{families}, sans-serif"', text)
-    path.write_text(text, encoding="utf-8")
-
-
-def _pdf(sheet: HeatSheet, path: Path) -> None:
-    from PySide6.QtCore import QMarginsF
-    from PySide6.QtGui import QPageLayout, QPageSize, QPdfWriter
-
-    writer = QPdfWriter(str(path))
-    writer.setResolution(_PDF_DPI)
-    writer.setTitle(sheet.title)
-    writer.setCreator("pedigreeview")
-    writer.setPageSize(QPageSize(QPageSize.PageSizeId.A4))
-    wide = sheet.width > sheet.height
-    way = QPageLayout.Orientation.Landscape if wide else QPageLayout.Orientation.Portrait
-    writer.setPageOrientation(way)
-    margins = QMarginsF(_PAPER_MM, _PAPER_MM, _PAPER_MM, _PAPER_MM)
-    writer.setPageMargins(margins, QPageLayout.Unit.Millimeter)
-    painter = QPainter()
-    try:
-        _begin(painter, writer, path)
+        begin(painter, writer, path)
         fit = min(writer.width() / sheet.width, writer.height() / sheet.height)
-        scale = min(fit, _PDF_DPI / 96)
+        scale = min(fit, writer.logicalDpiX() / 96)
         painter.scale(scale, scale)
         sheet.paint(painter)
     finally:
         painter.end()
-
-
-def _png(sheet: HeatSheet, path: Path, dpi: int) -> None:
-    from PySide6.QtGui import QImage
-
-    scale = dpi / 96
-    width, height = round(sheet.width * scale), round(sheet.height * scale)
-    if dpi < 1 or width * height > _MOST_PIXELS or max(width, height) > 32000:
-        raise Fault(
-            f"At {dpi} dpi the picture would be {width} by {height} pixels, too many for a PNG.",
-            Place(file=str(path)),
-            "Choose fewer dpi, or SVG or PDF.",
-        )
-    image = QImage(width, height, QImage.Format.Format_RGB32)
-    image.setDotsPerMeterX(round(dpi / 0.0254))
-    image.setDotsPerMeterY(round(dpi / 0.0254))
-    painter = QPainter()
-    try:
-        _begin(painter, image, path)
-        painter.scale(scale, scale)
-        sheet.paint(painter)
-    finally:
-        painter.end()
-    if not image.save(str(path), "PNG"):  # type: ignore[call-overload]
-        raise Fault(
-            "The picture could not be written.",
-            Place(file=str(path)),
-            "See whether the folder can be written to and whether the disk is full.",
-        )

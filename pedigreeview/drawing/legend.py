@@ -9,45 +9,58 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
 from pedigreeview.drawing.blocks import Block, Link, Role, Sign
+from pedigreeview.drawing.founder_marks import marks_of
 from pedigreeview.drawing.founders import OTHERS
+from pedigreeview.drawing.legend_picks import RESERVE, pick_out
 from pedigreeview.drawing.lines import draw_loop_words, draw_open_end, draw_route, draw_stroke
 from pedigreeview.drawing.patterns import share
 from pedigreeview.drawing.placing import Line, OpenEnd, Placed
 from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
 from pedigreeview.drawing.strokes import strokes_of
-from pedigreeview.drawing.tags import Dress, draw_tag, elided, font, tag_path
+from pedigreeview.drawing.tags import Dress, draw_swatch, draw_tag, font, shortened
+from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, sizes
 from pedigreeview.drawing.tinting import TintKey
 
-__all__ = ["Entry", "legend_entries", "legend_height", "paint_legend", "tint_entries"]
+__all__ = [
+    "Entry",
+    "draw_count",
+    "draw_sample",
+    "group_of",
+    "legend_entries",
+    "legend_height",
+    "paint_legend",
+    "tint_entries",
+]
 
 _COLUMN = 300.0
 _ROW = 42.0
 _SAMPLE = 66.0
 
 _WORDS = {
-    "tag": "A plant: code, name or generation",
-    "stripe": "Left edge: shares of the founders",
-    "unknown share": "Hatched edge: from parents not known",
-    "bar": "Lower bar: inbreeding F, from 0 to 1",
+    "tag": "A plant: code, name, generation",
+    "stripe": "Left edge: founders' shares",
+    "unknown share": "Hatched edge: parents not known",
+    "bar": "Lower bar: inbreeding F, 0 to 1",
     "withheld": "Hatched bar: F is withheld",
-    "pool": "Second edge: a variety or a family",
+    "pool": "Second edge: variety or family",
     "kept": "Notch: kept selection",
     "culled": "Faded: culled or lost",
     "pack": "Sibs folded into a pack",
     "chain": "Selfings of one plant each, folded",
-    "tabs": "Tabs: more parents above, more progeny below; a click shows them",
+    "tabs": "Tab: more parents or progeny; a click shows them",
     "focus": "Ring: the focus",
     "selected": "Dashed ring: the plant whose card lies open",
     "pin": "A, B, C ...: pinned to compare",
-    "lit": "Lines lit up: the paths between the two that are compared",
     "aside": "Faint: beside what is looked at, or not fitting the filter",
     "ghost": "Dashed tag: a cross only tried out, not in the book",
-    "seed line": "Unbroken line: from the seed parent",
-    "pollen line": "Grains: from the pollen parent",
+    "seed line": "Unbroken line: seed parent",
+    "pollen line": "Grains: pollen parent",
     "odds": "Lighter, with odds: perhaps its pollen",
     "open end": "Open end: parent not known",
     "selfings": "Selfings that were not recorded",
+    "lit": "Lines lit up: the paths that are looked at",
+    "loop": "Arrow back to an ancestor: an impossible loop, see Checks",
     "cross": "Cross",
     "selfing": "Selfing",
     "open": "Open-pollinated",
@@ -58,9 +71,13 @@ _WORDS = {
     "pair": "Reciprocal pair: both directions",
     "planned": "Dotted sign: a cross planned or skipped, no seed yet",
     "found": "Found: the plants' own parentage, not what the cross was meant to be",
-    "loop": "Arrow back to an ancestor: an impossible loop, see Checks",
 }
 _SIGNS: tuple[Sign, ...] = ("cross", "selfing", "open", "clone", "seed", "sibbed", "doubled")
+
+
+_LINES = ("seed line", "pollen line", "odds", "open end", "selfings", "loop", "lit")
+_ALSO = ("mixed", "blend", "no value")
+_KNOTS = (*_SIGNS, "pair", "planned", "found")
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,29 +91,57 @@ class Entry:
 
     mark: str
     words: str
+    count: str = ""
+    """How many plants there are of it."""
     founder: int | None = None
     initial: str = ""
     shade: str = ""
     ramp: tuple[str, ...] = ()
     ends: tuple[str, str] = ("", "")
+    mixed: tuple[tuple[str, float], ...] = ()
+    """Tints side by side with their parts, for packs of plants that differ."""
+
+    @property
+    def said(self) -> str:
+        """The words with the count, for one who hears them."""
+        return f"{self.words} ({self.count})" if self.count else self.words
 
 
-def tint_entries(key: TintKey | None) -> tuple[Entry, ...]:
-    """What the colours of a tint mean: a scale, or its classes below a heading of their own."""
+def tint_entries(key: TintKey | None, shown: Iterable[str] = ()) -> tuple[Entry, ...]:
+    """What the colours of a tint mean: a scale, or its classes below a heading of their own.
+
+    shown : what else of the tint occurs, as `Tint.also` says it
+    """
     if key is None:
         return ()
+    also = _also(key, frozenset(shown))
     if key.ramp:
         ends = (key.ticks[0][1], key.ticks[-1][1]) if key.ticks else ("", "")
-        words = f"Tint: {key.title}, pale to deep"
-        return (Entry("ramp", words, ramp=key.ramp, ends=ends),)
-    head = Entry("tint", f"Tint: {key.title}")
+        words = tell(f"Tint: {key.title}, pale to deep")
+        return (Entry("ramp", words, ramp=key.ramp, ends=ends), *also)
+    head = Entry("tint", tell(f"Tint: {key.title}"))
     return (
         head,
         *(
-            Entry("class", f"{item.words} ({item.plants:,})", number, shade=item.colour)
+            Entry("class", tell(item.words), f"{item.plants:,}", number, shade=item.colour)
             for number, item in enumerate(key.entries)
         ),
+        *also,
     )
+
+
+def _also(key: TintKey, shown: frozenset[str]) -> list[Entry]:
+    """Packs whose plants differ, and plants without a value, where there are any."""
+    shades = key.ramp or tuple(item.colour for item in key.entries)
+    found = []
+    if "mixed" in shown and shades:
+        parts = ((shades[-1 if key.ramp else 0], 0.5), (shades[0 if key.ramp else -1], 0.5))
+        mark = "blend" if key.ramp else "mixed"
+        found.append(Entry(mark, tell("Mixed: the plants of the pack differ"), mixed=parts))
+    if "no value" in shown:
+        missing = f"{key.missing:,}" if key.missing else ""
+        found.append(Entry("no value", tell("No value: plain paper"), missing))
+    return found
 
 
 def legend_entries(
@@ -108,21 +153,34 @@ def legend_entries(
 ) -> tuple[Entry, ...]:
     """What the tint means, founders, then the marks that occur in the picture (or all marks).
 
-    shown : further marks that the caller draws: selected, pin, lit, aside
+    shown : further marks that the caller draws: selected, pin, lit, aside, mixed, no value
     """
     view = placed.view
     names = dict(view.names)
+    marks = marks_of(view.founders)
     found = [
-        Entry("founder", f"{code} {names.get(code, '')}".rstrip(), number, code[:1])
+        Entry("founder", f"{code} {names.get(code, '')}".rstrip(), "", number, marks[code])
         for code, number in view.founders
         if number != OTHERS
     ]
     others = sum(number == OTHERS for _, number in view.founders)
     if others:
-        found.append(Entry("founder", f"{others} other founders", OTHERS))
-    held = set(_WORDS) if everything else _marks(placed) | set(shown)
-    found += [Entry(mark, words) for mark, words in _WORDS.items() if mark in held]
-    return (*tint_entries(key), *found)
+        found.append(Entry("founder", tell(f"{others} other founders"), "", OTHERS))
+    shown = frozenset(shown)
+    held = set(_WORDS) if everything else _marks(placed) | shown
+    found += [Entry(mark, tell(words)) for mark, words in _WORDS.items() if mark in held]
+    return (*tint_entries(key, shown), *found)
+
+
+def group_of(entry: Entry) -> str:
+    """The heading under which a mark stands: Tint, Founders, Tags, Lines or Crosses."""
+    if entry.ramp or entry.shade or entry.mark in ("tint", *_ALSO):
+        return "Tint"
+    if entry.founder is not None:
+        return "Founders"
+    if entry.mark in _LINES:
+        return "Lines"
+    return "Crosses" if entry.mark in _KNOTS else "Tags"
 
 
 def _marks(placed: Placed) -> set[str]:
@@ -157,6 +215,8 @@ def _marks(placed: Placed) -> set[str]:
         held.add("open end")
     if placed.view.aside:
         held.add("aside")
+    if placed.view.way is not None and placed.view.way.mode in ("connection", "cytoplasm"):
+        held.add("lit")
     if placed.view.focus:
         held.add("focus")
     return held
@@ -180,7 +240,7 @@ def paint_legend(
     for at, entry in enumerate(entries):
         left = x + (at // rows) * (width / columns)
         top = y + (at % rows) * _ROW
-        _sample(painter, entry, theme, QRectF(left, top, _SAMPLE, _ROW - 8))
+        _row_sample(painter, entry, theme, QRectF(left, top, _SAMPLE, _ROW - 8))
         painter.setPen(colour(theme["ink"]))
         size = theme.type["legend"]
         painter.setFont(font(theme, size))
@@ -190,6 +250,17 @@ def paint_legend(
         for number, text in enumerate(lines):
             shift = (number - (len(lines) - 1) / 2) * size * 1.2
             painter.drawText(QPointF(left + _SAMPLE + 10, middle + shift), text)
+        if entry.count:
+            draw_count(painter, entry, theme, left + _SAMPLE + 10, middle)
+
+
+def draw_count(painter: QPainter, entry: Entry, theme: Theme, x: float, y: float) -> None:
+    """How many plants, in softer ink, apart from the words that begin at a place."""
+    type_ = font(theme, theme.type["legend"])
+    painter.setFont(type_)
+    painter.setPen(colour(theme["ink_soft"]))
+    wide = QFontMetricsF(type_).horizontalAdvance(entry.words)
+    painter.drawText(QPointF(x + wide + 8, y), entry.count)
 
 
 def _two_lines(words: str, theme: Theme, size: float, room: float) -> list[str]:
@@ -201,16 +272,37 @@ def _two_lines(words: str, theme: Theme, size: float, room: float) -> list[str]:
     while rest and metrics.horizontalAdvance(f"{first} {rest[0]}".strip()) <= room:
         first = f"{first} {rest.pop(0)}".strip()
     lines = [first, " ".join(rest)] if first else [words]
-    return [elided(theme, size, line, room) for line in lines]
+    return [shortened(theme, size, line, room) for line in lines]
 
 
-def _sample(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
+def _row_sample(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
+    """The mark of an entry with what of it is meant; what hangs below its tag keeps in its row."""
+    below = RESERVE["tabs"] if entry.mark == "tabs" else 0.0
+    scale = rect.height() / (rect.height() + below)
+    painter.save()
+    painter.translate(rect.topLeft())
+    painter.scale(scale, scale)
+    held = QRectF(0, 0, rect.width(), rect.height())
+    draw_sample(painter, entry, theme, held)
+    pick_out(painter, entry.mark, theme, 4.0, held.center().y() - 16, 0.54)
+    painter.restore()
+
+
+def draw_sample(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
+    """The mark of an entry, in the middle of a rectangle of the legend's own size."""
     middle = rect.center()
     if entry.ramp:
         _ramp(painter, entry, theme, rect)
         return
-    if entry.shade:
-        _class(painter, entry, theme, QRectF(middle.x() - 15, rect.top() + 6, 30, 22))
+    if entry.shade or entry.mark in _ALSO:
+        # On paper without colours a pack of different classes is plain, and says 'mixed'.
+        plain = theme.patterned and entry.mark == "mixed"
+        dress = Dress(
+            tint="" if theme.patterned else entry.shade,
+            mixed=() if plain else entry.mixed,
+            mark=-1 if entry.founder is None else entry.founder,
+        )
+        draw_swatch(painter, QRectF(middle.x() - 15, rect.top() + 6, 30, 22), theme, dress)
         return
     if entry.founder is not None:
         swatch = QRectF(middle.x() - 11, rect.top() + 3, 22, rect.height() - 6)
@@ -266,15 +358,6 @@ def _ramp(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
         painter.drawText(below, side | Qt.AlignmentFlag.AlignTop, text)
 
 
-def _class(painter: QPainter, entry: Entry, theme: Theme, rect: QRectF) -> None:
-    """The paper of one class of a tint, in grey with the pattern that its tags carry."""
-    painter.setPen(pen(theme["paper_edge"], 1.0))
-    painter.setBrush(colour(theme["paper"] if theme.patterned else entry.shade))
-    painter.drawPath(tag_path(rect, 6))
-    if theme.patterned and entry.founder is not None:
-        share(painter, rect.adjusted(9, 6, -9, -6), entry.founder, theme)
-
-
 def _pill(
     painter: QPainter, theme: Theme, x: float, y: float, kind: Sign, *, dotted: bool = False
 ) -> None:
@@ -310,7 +393,7 @@ _TAGS: dict[str, dict[str, object]] = {
     "culled": {"status": "culled"},
     "withheld": {"withheld": "own_ancestor", "inbreeding": None},
     "unknown share": {"shares": (("a", 0.4),), "unknown_share": 0.6},
-    "pack": {"sort": "pack", "title": "12 sibs", "subtitle": ""},
+    "pack": {"sort": "pack", "title": "12", "subtitle": ""},
     "chain": {"sort": "chain", "selfings": 5},
     "tabs": {"more_down": 4},
     "ghost": {"ghost": True},

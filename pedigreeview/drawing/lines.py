@@ -13,6 +13,7 @@ from pedigreeview.drawing.placing import Line, OpenEnd, Orientation
 from pedigreeview.drawing.signs import colour, female, male, pen, sign
 from pedigreeview.drawing.strokes import End, Stroke, strokes_of
 from pedigreeview.drawing.tags import FAR, NEAR, font
+from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, sizes
 from pedigreeview.drawing.wording import odds_text
 
@@ -219,7 +220,7 @@ def draw_loop_words(
     painter.drawPolygon(QPolygonF([tip, *wings]))
     if detail < 0.4:
         return
-    words, type_ = "own ancestor", font(theme, 11, strong=True)
+    words, type_ = tell("own ancestor"), font(theme, 11, strong=True)
     beside = QPointF(x + 10, y + 4) if way_y else QPointF(x + 12, y - 8)
     wide = QFontMetricsF(type_).horizontalAdvance(words)
     painter.fillRect(QRectF(beside.x() - 3, beside.y() - 11, wide + 6, 15), colour(theme["ground"]))

@@ -13,7 +13,7 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from pedigreeview.drawing.blocks import Block, Knot, Link, Role, Row, View
-from pedigreeview.drawing.founders import palette_numbers
+from pedigreeview.drawing.founders import shown_numbers
 from pedigreeview.drawing.placing import KnotSpot, Line, Placed, PlacedBlock
 from pedigreeview.drawing.theme import Sizes, sizes
 from pedigreeview.drawing.wording import cross_words, plant_words, share_list
@@ -431,7 +431,7 @@ class _Builder:
             tuple(item.block for item in placed),
             (),
             (Row(0, ""), Row(1, ""), Row(2, "")),
-            palette_numbers(self.net, shares),
+            shown_numbers(self.net, shares),
             base=self.net.base_sentence(),
         )
 

@@ -16,7 +16,7 @@ from pedigreeview.drawing.theme import Theme
 __all__ = ["draw_moving", "rested"]
 
 _HELD = "moving"
-_EDGE = 24.0
+_EDGE = 36.0
 """Room around a tag for its rings, its tabs and the edges behind it, in picture units."""
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from itertools import repeat
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Self
 
 import numpy as np
 from numpy.typing import NDArray
@@ -82,6 +82,22 @@ class Overview:
         if rows is None:
             rows = self.__dict__["_rows"] = {held: at for at, held in enumerate(self.codes)}
         return rows
+
+    def summed(self) -> NDArray[np.float64]:
+        """(founders, n + 1): shares of the plants before each place, summed in the order drawn."""
+        held: NDArray[np.float64] | None = self.__dict__.get("_summed")
+        if held is None:
+            shares = self.shares[self.order].T
+            held = np.zeros((shares.shape[0], shares.shape[1] + 1))
+            np.cumsum(shares, axis=1, out=held[:, 1:], dtype=float)
+            self.__dict__["_summed"] = held
+        return held
+
+    def made_ready(self) -> Self:
+        """The map with all that its first painting would wait for; for a thread."""
+        self._row_of()
+        self.summed()
+        return self
 
     def row(self, code: str) -> int:
         """Row of a plant, or −1."""

@@ -7,9 +7,11 @@ follow a fixed part of them is drawn (`drawn`).
 
 from __future__ import annotations
 
+from dataclasses import dataclass, replace
+
 import numpy as np
 from numpy.typing import NDArray
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QLocale, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPainter, QPen
 
 from pedigreeview.drawing.overview import Overview
@@ -18,29 +20,62 @@ from pedigreeview.drawing.overview_raster import (
     Frame,
     Showing,
     clipped,
-    mixed,
 )
 from pedigreeview.drawing.overview_tags import draw_flag, draw_plant
 from pedigreeview.drawing.signs import colour
 from pedigreeview.drawing.tags import elided, font
-from pedigreeview.drawing.theme import Theme
+from pedigreeview.drawing.telling import tell
+from pedigreeview.drawing.theme import Theme, mixed
 
-__all__ = ["OverviewPainter", "band_name"]
+__all__ = ["Drawn", "OverviewPainter", "band_name"]
 
-MOST_LINES = 1000
+MOST_LINES = 400
 """Lines that are drawn at most, but for those of the relatives that are brought out."""
-_BEHIND = 350
-"""Lines that are drawn at most behind those of relatives."""
-_MOST_LIT = 1500
+_BEHIND = 60
+"""Up to so many lines in the window, those of other plants are drawn behind relatives' lines."""
+_FAR_LINES = 90
+"""Up to so many lines to its relatives, a marked plant has them all; else the near ones have."""
+_NEAR_LINES = 160
+"""Lines that the near ones have at most, each way."""
+_NEAR = 2
+"""Generations that are near, each way."""
 _PATTERNED = 260
 """Up to so many lines in the window, pollen lines are drawn as grains."""
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """What lines were drawn last.
+
+    lines, there : drawn, and in the window
+    grains : whether those of pollen parents are dotted
+    kin, kin_there : lines to relatives of the marked plant that were drawn, and all of them
+    near : whether only those of the near generations were
+    """
+
+    lines: int = 0
+    there: int = 0
+    grains: bool = False
+    kin: int = 0
+    kin_there: int = 0
+    near: bool = False
+
+
+@dataclass(frozen=True, eq=False)
+class _Kin:
+    """Lines to relatives: those of ancestors, those of descendants, and how many there are."""
+
+    upper: NDArray[np.int64]
+    lower: NDArray[np.int64]
+    there: int
+    near: bool
 
 
 def band_name(generation: int) -> str:
     """What a band is called."""
     if generation < 0:
         return "In loops"
-    return "Founders" if generation == 0 else f"Gen. {generation}"
+    return "Founders" if generation == 0 else f"Generation {generation}"
 
 
 class OverviewPainter:
@@ -58,13 +93,10 @@ class OverviewPainter:
         self._x1 = overview.family_middle[below]
         self._band0 = overview.band[above]
         self._band1 = overview.family_band[below]
-        self.drawn = (0, 0)
-        """Lines drawn and lines in the window when it was painted last."""
-        self._lit_key: tuple[object, ...] | None = None
-        self._lit_lines: tuple[NDArray[np.int64], NDArray[np.int64]] = (
-            np.empty(0, np.int64),
-            np.empty(0, np.int64),
-        )
+        self.drawn = Drawn()
+        """What lines there were when it was painted last."""
+        self._kin_of: tuple[object, ...] | None = None
+        self._kin = _Kin(np.empty(0, np.int64), np.empty(0, np.int64), 0, near=False)
         self._quiet_line = mixed(theme["ground"], theme["line_soft"], 0.42)
         self._near_line = mixed(theme["ground"], theme["line"], 0.62)
         self._faint_line = mixed(theme["ground"], theme["line_soft"], 0.2)
@@ -111,8 +143,12 @@ class OverviewPainter:
     # Lines --------------------------------------------------------------------------------------
 
     def _lines(self, painter: QPainter, frame: Frame, showing: Showing) -> None:
-        parts, which, ends, self.drawn = self._chosen(frame, showing)
-        if not len(which):
+        parts, which, ends, (lines, there) = self._chosen(frame, showing)
+        grains = len(which) <= _PATTERNED and not showing.lit
+        if showing.lit and there > _BEHIND:
+            lines = there = 0
+        self.drawn = Drawn(lines, there, grains and bool(self._pollen[which].any()))
+        if not lines or not len(which):
             return
         near = max(0.0, 1.0 - len(which) / MOST_LINES)
         shade = mixed(self._quiet_line, self._near_line, near)
@@ -120,7 +156,6 @@ class OverviewPainter:
         if showing.lit:
             shade = passing = self._faint_line
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        grains = len(which) <= _PATTERNED and not showing.lit
         pollen = self._pollen[which] if grains else np.zeros(len(which), bool)
         for whole, ink in ((False, passing), (True, shade)):
             here = ends == (2 if whole else 1)
@@ -139,7 +174,7 @@ class OverviewPainter:
         """
         left, right = frame.x, frame.x + (frame.width - frame.margin) / frame.across
         top, bottom = frame.y - 0.6, frame.y + frame.height / frame.down
-        most = _BEHIND if showing.lit else MOST_LINES
+        most = _BEHIND + 1 if showing.lit else MOST_LINES
         count, first, step = len(self._above), 0, 4 * MOST_LINES
         found: list[tuple[NDArray[np.int64], NDArray[np.int64]]] = []
         total = 0
@@ -188,23 +223,49 @@ class OverviewPainter:
         return kept
 
     def _lit(self, painter: QPainter, frame: Frame, showing: Showing) -> None:
-        key = (id(showing.ancestors), id(showing.descendants), showing.selected)
-        if key != self._lit_key:
-            self._lit_key = key
-            self._lit_lines = (
-                self._between(showing.ancestors, showing.selected, upwards=True),
-                self._between(showing.descendants, showing.selected, upwards=False),
-            )
-        upper, lower = self._lit_lines
+        kin = self.kin(showing)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        parts, _ = self._cut(frame, lower)
-        few = len(parts) <= _PATTERNED
-        painter.setPen(QPen(QColor(self.theme["select"]), 1.4 if few else 1.0))
-        painter.drawLines(_lines_of(_dashes(parts) if few else parts[:_MOST_LIT]))
-        parts, _ = self._cut(frame, upper)
-        painter.setPen(QPen(QColor(self.theme["accent"]), 1.6 if len(parts) < _PATTERNED else 1.0))
-        painter.drawLines(_lines_of(parts[:_MOST_LIT]))
+        parts, _ = self._cut(frame, kin.lower)
+        painter.setPen(QPen(QColor(self.theme["select"]), 1.4))
+        painter.drawLines(_lines_of(_dashes(parts)))
+        parts, _ = self._cut(frame, kin.upper)
+        painter.setPen(QPen(QColor(self.theme["accent"]), 1.6))
+        painter.drawLines(_lines_of(parts))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        drawn = len(kin.upper) + len(kin.lower)
+        self.drawn = replace(self.drawn, kin=drawn, kin_there=kin.there, near=kin.near)
+
+    def kin(self, showing: Showing) -> _Kin:
+        """Which lines the relatives of the marked plant have: all, or with many the near ones'."""
+        key = (id(showing.ancestors), id(showing.descendants), showing.selected)
+        if key != self._kin_of:
+            self._kin_of = key
+            row = showing.selected
+            upper = self._between(showing.ancestors, row, upwards=True)
+            lower = self._between(showing.descendants, row, upwards=False)
+            there = len(upper) + len(lower)
+            near = there > _FAR_LINES
+            if near:
+                upper = self._between(self._nearest(row, upwards=True), row, upwards=True)
+                lower = self._between(self._nearest(row, upwards=False), row, upwards=False)
+                upper, lower = upper[:_NEAR_LINES], lower[:_NEAR_LINES]
+            self._kin = _Kin(upper, lower, there, near)
+        return self._kin
+
+    def _nearest(self, row: int, *, upwards: bool) -> NDArray[np.bool_]:
+        """Relatives of a plant at most two steps away, one way."""
+        links = self.overview.links
+        here, there = (links.child, links.parent) if upwards else (links.parent, links.child)
+        found = np.zeros(len(self.overview), bool)
+        last = np.zeros(len(self.overview), bool)
+        last[row] = True
+        for _ in range(_NEAR):
+            rows = there[last[here]]
+            last = np.zeros(len(self.overview), bool)
+            last[rows] = True
+            found |= last
+        found[row] = False
+        return found
 
     def _between(
         self, among: NDArray[np.bool_] | None, selected: int, *, upwards: bool
@@ -293,10 +354,10 @@ class OverviewPainter:
             left, room = 12.0, frame.margin - 20.0
             painter.setPen(colour(theme["band_text"]))
             painter.setFont(font(theme, 13.0 * text, strong=True))
-            count = f"{int(overview.counts[band]):,}"
+            count = QLocale().toString(int(overview.counts[band]))
             small = font(theme, 11.0 * text)
             beside = 0.0 if two else QFontMetricsF(small).horizontalAdvance(count) + 8
-            name = band_name(int(overview.generations[band]))
+            name = self._in_room(int(overview.generations[band]), 13.0 * text, room - beside)
             painter.drawText(
                 QPointF(left, middle + (-1 if two else 4.5) * text),
                 elided(theme, 13.0 * text, name, room - beside, strong=True),
@@ -310,6 +371,14 @@ class OverviewPainter:
                 right = QRectF(left, middle - 9 * text, room, 18 * text)
                 side = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
                 painter.drawText(right, side, count)
+
+    def _in_room(self, generation: int, size: float, room: float) -> str:
+        """The name of a band, with its word cut short where the whole has no room."""
+        name = band_name(generation)
+        if generation <= 0:
+            return name
+        type_ = QFontMetricsF(font(self.theme, size, strong=True))
+        return name if type_.horizontalAdvance(tell(name)) <= room else f"Gen. {generation}"
 
     def locator(self, width: int, height: int, ratio: float = 1.0) -> QImage:
         """The whole map, small, without lines."""

@@ -8,13 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
 
 from pedigreeview.drawing.overview import Overview
-from pedigreeview.drawing.theme import Theme
+from pedigreeview.drawing.theme import Theme, mixed
 
 __all__ = [
     "LABELLED",
@@ -23,8 +22,8 @@ __all__ = [
     "Band",
     "Frame",
     "Showing",
+    "bar_of",
     "clipped",
-    "mixed",
     "pattern",
 ]
 
@@ -41,7 +40,11 @@ _TAG_PART = 0.46
 """Part of a band's height that its plants take; the rest is room for lines."""
 _STEPS = (0.45, 0.64, 0.82, 1.0)
 """How much of the colour shows where a band is thinly, and where it is fully, set with plants."""
-_QUIET = 0.24
+_QUIET, _ASIDE = 0.24, 0.5
+"""How much of it shows where a plant does not fit a filter, and beside relatives that are lit."""
+_DEPTHS = (*_STEPS, _QUIET * 0.8, _QUIET, _ASIDE * 0.8, _ASIDE)
+_OUT, _BESIDE = 4, 6
+"""Where those begin: first for a density, then for plants that are told apart."""
 
 Pixels = NDArray[np.uint32]
 
@@ -144,13 +147,6 @@ def _rgb(colour: str) -> NDArray[np.float64]:
     return np.array([int(colour[at : at + 2], 16) for at in (1, 3, 5)], float)
 
 
-@lru_cache(maxsize=1024)
-def mixed(one: str, other: str, share: float) -> str:
-    """A colour between two; share 0 is the first."""
-    found = np.rint(_rgb(one) + (_rgb(other) - _rgb(one)) * share).astype(int)
-    return "#{:02x}{:02x}{:02x}".format(*found.tolist())
-
-
 def _packed(rgb: NDArray[np.float64]) -> Pixels:
     whole = np.rint(rgb).astype(np.uint32)
     packed: Pixels = (
@@ -206,9 +202,9 @@ class Band:
         if theme.patterned:
             colours = [_rgb(mixed("#ffffff", "#000000", 0.25 + 0.05 * at)) for at in range(14)]
         full = np.array(colours)
-        steps = np.array([*_STEPS, _QUIET * 0.8, _QUIET])
+        steps = np.array(_DEPTHS)
         self._palette = _packed(ground + (full[None] - ground) * steps[:, None, None])
-        """(6, 14): four steps of coverage, then two of what is put back."""
+        """(8, 14): four steps of coverage, then those of what is put back."""
         self._empty = _packed(ground)
         self._paper = _packed(_rgb(theme["paper"]))
         self._edge = _packed(_rgb(mixed(theme["paper"], theme["paper_edge"], 0.9)))
@@ -217,10 +213,7 @@ class Band:
         self._blank = _packed(_rgb(mixed(theme["band"], theme["line_soft"], 0.28)))
         self._accent = _packed(_rgb(theme["accent"]))
         self._select = _packed(_rgb(theme["select"]))
-        self._between = _packed(_rgb(mixed(theme["select"], theme["paper"], 0.78)))
-        shares = overview.shares[overview.order].T
-        self._shares = np.zeros((shares.shape[0], shares.shape[1] + 1))
-        np.cumsum(shares, axis=1, out=self._shares[:, 1:], dtype=float)
+        self._shares = overview.summed()
 
     def pixels(
         self, band: int, frame: Frame, columns: int, rows: int, showing: Showing, ratio: float = 1.0
@@ -257,10 +250,16 @@ class Band:
             seen = seen & (hidden < many)
         step = np.clip((cover * 4).astype(int), 0, 3)
         faded = self._count("faded", showing, low, high)
-        put_back = np.zeros(columns, bool) if not showing.lit else np.ones(columns, bool)
+        marked = self._place(showing.selected, band)
+        above = self._any("ancestors", showing, low, high)
+        below = self._any("descendants", showing, low, high)
+        put_back = np.zeros(columns, bool)
+        if showing.lit:
+            put_back = ~(above | below | ((low <= marked) & (marked < high)))
+            step = np.where(put_back, _BESIDE + wide, step)
         if faded is not None:
-            put_back |= faded >= np.maximum(many, 1)
-        step = np.where(put_back, 5 if wide else 4, step)
+            out = faded >= np.maximum(many, 1)
+            step, put_back = np.where(out, _OUT + wide, step), put_back | out
         image = np.empty((rows, columns), np.uint32)
         if showing.tint is not None:
             self._tinted(image, showing, low, high, step)
@@ -272,8 +271,22 @@ class Band:
         if wide and pitch * across >= STRIPED * ratio:
             self._papered(image, off, pitch * across, put_back, showing, ratio)
         image[:, ~seen] = self._empty
-        self._lit(image, showing, low, high, seen, ratio)
+        _bars(image, above & seen, self._accent, below & seen, self._select, ratio)
         return image
+
+    def _any(
+        self, name: str, showing: Showing, low: NDArray[np.int64], high: NDArray[np.int64]
+    ) -> NDArray[np.bool_]:
+        counted = self._count(name, showing, low, high)
+        return np.zeros(len(low), bool) if counted is None else counted > 0
+
+    def _place(self, row: int, band: int) -> int:
+        """Where a plant stands in the order of the bands; −1 for one of another band."""
+        overview = self._overview
+        if row < 0 or overview.band[row] != band:
+            return -1
+        edges = overview.edges_of(band)
+        return int(overview.starts[band] + np.searchsorted(edges, overview.left[row]))
 
     def _count(
         self, name: str, showing: Showing, low: NDArray[np.int64], high: NDArray[np.int64]
@@ -316,7 +329,7 @@ class Band:
         total = running[high] - running[low]
         valued = total[:, 3]
         mean = total[:, :3] / np.maximum(valued, 1.0)[:, None]
-        steps = np.array([*_STEPS, _QUIET * 0.8, _QUIET])[step][:, None]
+        steps = np.array(_DEPTHS)[step][:, None]
         column = _packed(np.clip(self._ground + (mean - self._ground) * steps, 0, 255))
         image[:] = column
         none = valued < 0.5
@@ -358,26 +371,27 @@ class Band:
         cut = (right - off)[None, :] + np.arange(rows)[:, None] < corner
         image[cut] = self._empty
 
-    def _lit(
-        self,
-        image: Pixels,
-        showing: Showing,
-        low: NDArray[np.int64],
-        high: NDArray[np.int64],
-        seen: NDArray[np.bool_],
-        ratio: float,
-    ) -> None:
-        """Ancestors as full columns of one colour, descendants as slanted lines of another."""
-        rows, columns = image.shape
-        above = self._count("ancestors", showing, low, high)
-        below = self._count("descendants", showing, low, high)
-        if below is not None:
-            here = (below > 0) & seen
-            unit = max(1, round(ratio))
-            slant = (np.arange(rows)[:, None] + np.arange(columns)) // unit % 5 < 3
-            image[:, here] = np.where(slant, self._select, self._between)[:, here]
-        if above is not None:
-            image[:, (above > 0) & seen] = self._accent
+
+def bar_of(height: float, ratio: float = 1.0) -> int:
+    """Pixels of the bar at the edge of a relative, for a plant as high as that."""
+    return max(1, round(min(7.0 * ratio, max(2.0 * ratio, height * 0.2))))
+
+
+def _bars(
+    image: Pixels,
+    above: NDArray[np.bool_],
+    upper: Pixels,
+    below: NDArray[np.bool_],
+    lower: Pixels,
+    ratio: float,
+) -> None:
+    """A bar over each ancestor and one under each descendant; between them the plant's colours.
+
+    Two places, and not two textures: hundreds of cells of a texture would shimmer.
+    """
+    thick = bar_of(len(image), ratio)
+    image[:thick, above] = upper
+    image[len(image) - thick :, below] = lower
 
 
 def clipped(

@@ -8,11 +8,11 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
 from pedigreeview.drawing.overview import Overview
-from pedigreeview.drawing.overview_raster import Frame, Showing, mixed
+from pedigreeview.drawing.overview_raster import Frame, Showing, bar_of
 from pedigreeview.drawing.patterns import share as founder_share
 from pedigreeview.drawing.signs import colour, pen
 from pedigreeview.drawing.tags import elided, font
-from pedigreeview.drawing.theme import Theme, contrast
+from pedigreeview.drawing.theme import Theme, contrast, mixed
 
 __all__ = ["draw_flag", "draw_plant"]
 
@@ -51,6 +51,15 @@ def draw_plant(
     painter.setPen(line)
     painter.setBrush(colour(paper))
     painter.drawPolygon(_outline(rect, corner))
+    bar = bar_of(rect.height())
+    if above:
+        painter.fillRect(
+            QRectF(rect.left(), rect.top(), rect.width() - corner, bar), colour(theme["accent"])
+        )
+    if below:
+        painter.fillRect(
+            QRectF(rect.left(), rect.bottom() - bar, rect.width(), bar), colour(theme["select"])
+        )
     stripe = min(9.0, max(5.0, rect.width() * 0.1))
     edge_left = QRectF(rect.left() + 1, rect.top() + 1, stripe, rect.height() - 2)
     _stripe(painter, overview.shares[row], edge_left, theme, quiet)

@@ -7,6 +7,7 @@ how large one unit comes out, which decides what is worth drawing.
 from __future__ import annotations
 
 import itertools
+from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TypedDict, TypeVar
@@ -16,7 +17,9 @@ from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
-from pedigreeview.drawing.blocks import Block, Sign
+from pedigreeview.drawing.band_names import paint_names
+from pedigreeview.drawing.blocks import Block, Knot
+from pedigreeview.drawing.fading import Faded, faded
 from pedigreeview.drawing.far import (
     CROWD,
     LINES_FAR,
@@ -26,7 +29,7 @@ from pedigreeview.drawing.far import (
     paint_far,
     rastered,
 )
-from pedigreeview.drawing.lighting import Lit
+from pedigreeview.drawing.lighting import NO_LIT, Lit, lit_way
 from pedigreeview.drawing.lines import (
     draw_end,
     draw_loop_words,
@@ -38,14 +41,13 @@ from pedigreeview.drawing.moving import draw_moving, rested
 from pedigreeview.drawing.placing import Placed, PlacedBlock
 from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
 from pedigreeview.drawing.strokes import strokes
-from pedigreeview.drawing.tags import FAR, Dress, draw_tag, elided, font
+from pedigreeview.drawing.tags import BACK, FAR, Dress, draw_tag, font, shortened
 from pedigreeview.drawing.telling import tell
-from pedigreeview.drawing.theme import Theme, sizes
+from pedigreeview.drawing.theme import Theme, contrast, sizes, softened
 
 __all__ = ["Scene", "paint", "paint_bands"]
 
 _Thing = TypeVar("_Thing")
-_NO_LIT = Lit(frozenset(), frozenset())
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,18 +81,20 @@ def paint(
     theme: Theme,
     *,
     detail: float = 1.0,
-    lit: Lit = _NO_LIT,
+    lit: Lit = NO_LIT,
     focus: str | None = None,
     scene: Scene | None = None,
     clip: QRectF | None = None,
     bands: bool = True,
+    names: bool = True,
 ) -> None:
     """Paint a placed picture.
 
     detail : pixels that one picture unit takes
-    lit : paths to bring out; everything else is dimmed
+    lit : paths to bring out, everything else is dimmed; without any what the way of looking lights
     focus : the plant with the focus ring; None: the view's own
     clip : only what lies near it is painted
+    names : whether the generations are named; else `band_names.paint_names` does so
     """
     scene = scene or Scene()
     focus = placed.view.focus or "" if focus is None else focus
@@ -100,23 +104,26 @@ def paint(
     painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
     if bands:
         paint_bands(painter, placed, theme, clip=clip, names=False)
+    soft = not lit.blocks
+    lit = lit if lit.blocks else lit_way(placed)
+    focus_key = placed.view.block_of(focus) if focus else ""
+    back = faded(placed, scene.faded | placed.view.aside, focus_key)
+    mood = _Mood(lit, back, soft=soft)
     seen = _seen(placed, clip, scene)
     crowded = detail < FAR or (detail < LINES_FAR and len(placed.blocks) > CROWD)
     pixels = crowded and clip is not None and scene.moved is None and rastered(painter)
     if not pixels or detail >= FAR:
         for item in seen:
             if item.block.sort == "pair":
-                _frame(painter, item, theme, lit, scene)
+                _frame(painter, item, theme, mood, scene)
     if pixels and clip is not None:
         paint_far(painter, placed, theme, lit=lit, clip=clip, tints=scene.tints)
-    _lines(painter, placed, theme, detail, lit, scene, clip, pixels=pixels)
+    _lines(painter, placed, theme, detail, mood, scene, clip, pixels=pixels)
     numbers = dict(placed.view.founders)
     pins = {placed.view.block_of(code): at + 1 for at, code in enumerate(scene.pins)}
-    focus_key = placed.view.block_of(focus) if focus else ""
     selected = placed.view.block_of(scene.selected) if scene.selected else ""
     pair = {placed.view.block_of(code) for code in scene.pair if code}
     hover = scene.hover
-    back = scene.faded | placed.view.aside
     if scene.moved is None:
         rested(placed)
     painter.save()
@@ -134,10 +141,10 @@ def paint(
                 block.key in (selected, scene.selected) and bool(scene.selected),
                 bool(hover) and hover in (block.key, block.code),
                 pins.get(block.key, 0),
-                bool(lit.blocks) and block.key not in lit.blocks and not block.ghost,
+                mood.dims(block.key) and not soft and not block.ghost and block.key != focus_key,
                 block.key in lit.blocks or block.key in pair,
-                back=bool(back) and bool(block.codes) and back.issuperset(block.codes),
-                **_tint_of(block, scene, patterned=theme.patterned),
+                back=block.key in back.blocks,
+                **_tint_of(block, scene, theme),
             )
             rect = QRectF(item.x + dx, item.y + dy, item.width, item.height)
             if scene.moved is not None and detail >= FAR:
@@ -145,21 +152,41 @@ def paint(
             else:
                 draw_tag(painter, block, rect, theme, numbers, detail=detail, dress=dress)
         else:
-            _knots(painter, item, theme, detail, lit, dx, dy, hover == block.key)
+            _knots(painter, item, theme, detail, mood, dx, dy, hover == block.key)
     painter.restore()
-    if bands:
-        # Last, for the names stay at the edge while tags and lines pass behind them.
-        _band_names(painter, placed, theme, detail, clip, scene.text, seen)
+    if bands and names:
+        paint_names(painter, placed, theme, detail=detail, clip=clip, text=scene.text)
+
+
+@dataclass(frozen=True, slots=True)
+class _Mood:
+    """What is brought out and what is put back.
+
+    soft : the picture's own way of looking lights, so the rest stays well readable
+    """
+
+    lit: Lit
+    back: Faded
+    soft: bool
+
+    def dims(self, key: str) -> bool:
+        """Whether a block is beside what is lit."""
+        return bool(self.lit.blocks) and key not in self.lit.blocks
+
+    def opacity(self, hard: float) -> float:
+        """Of what lies beside what is lit, `hard` where a person lit it."""
+        return (0.45 if self.soft else hard) if self.lit.blocks else 1.0
 
 
 class _Tinted(TypedDict):
     tint: str
+    mixed: tuple[tuple[str, float], ...]
     word: str
     mark: int
 
 
-def _tint_of(block: Block, scene: Scene, *, patterned: bool) -> _Tinted:
-    """Colour, printed value and pattern of a tag; of a pack what all of its plants share.
+def _tint_of(block: Block, scene: Scene, theme: Theme) -> _Tinted:
+    """Colour, printed value and pattern of a tag; of a pack whose plants differ all their colours.
 
     Where founders are told apart by patterns, so are the classes of a tint, on plain paper.
     """
@@ -167,13 +194,23 @@ def _tint_of(block: Block, scene: Scene, *, patterned: bool) -> _Tinted:
     tints = {(scene.tints or {}).get(code, "") for code in codes}
     words = {scene.tint_words.get(code, "") for code in codes}
     marks = {scene.tint_marks.get(code, -1) for code in codes}
+    marked = theme.patterned and any(mark >= 0 for mark in marks)
     mark = marks.pop() if len(marks) == 1 else -1
-    plain = len(tints) > 1 or (patterned and mark >= 0)
     return {
-        "tint": "" if plain else tints.pop(),
-        "word": words.pop() if len(words) == 1 else "…",
+        "tint": "" if marked or len(tints) > 1 else tints.pop(),
+        "mixed": () if marked or len(tints) < 2 else _parts(codes, scene.tints or {}, theme),
+        "word": words.pop() if len(words) == 1 else "mixed",
         "mark": mark,
     }
+
+
+def _parts(
+    codes: Sequence[str], tints: Mapping[str, str], theme: Theme
+) -> tuple[tuple[str, float], ...]:
+    """The tints of the plants of a pack with their parts of it, the deepest first."""
+    count = Counter(tints.get(code, theme["paper"]) for code in codes)
+    deepest = sorted(count, key=lambda shade: -contrast(shade, theme["paper"]))
+    return tuple((shade, count[shade] / len(codes)) for shade in deepest)
 
 
 def _seen(placed: Placed, clip: QRectF | None, scene: Scene) -> list[PlacedBlock]:
@@ -197,7 +234,7 @@ def paint_bands(
         strip = _strip(placed, band.start, band.end, clip)
         painter.fillRect(strip, colour(theme["band"]))
     if names:
-        _band_names(painter, placed, theme, detail, clip, text)
+        paint_names(painter, placed, theme, detail=detail, clip=clip, text=text)
 
 
 def _strip(placed: Placed, start: float, end: float, clip: QRectF | None) -> QRectF:
@@ -208,79 +245,12 @@ def _strip(placed: Placed, start: float, end: float, clip: QRectF | None) -> QRe
     return QRectF(start, area.top(), end - start, area.height())
 
 
-def _band_names(
-    painter: QPainter,
-    placed: Placed,
-    theme: Theme,
-    detail: float,
-    clip: QRectF | None,
-    text: float,
-    seen: Sequence[PlacedBlock] = (),
-) -> None:
-    """Each generation's number and name at the near edge, on what of its strip is in sight.
-
-    seen : what is painted already: a name gives way to a tag, to the upper rim of its strip
-    """
-    tags = [QRectF(one.x, one.y, one.width, one.height) for one in seen if one.block.codes]
-    scale = text / max(min(detail, text), 0.05)
-    down = placed.orientation == "down"
-    for band in placed.bands:
-        strip = _strip(placed, band.start, band.end, clip)
-        if clip is not None:
-            shown = strip.intersected(clip)
-            high = shown.height() if down else strip.height()
-            # A strip that hardly shows keeps its name at its own middle, mostly out of sight.
-            strip = shown if high >= min(24 * scale, strip.height()) else strip
-        taken = [tag for tag in tags if tag.intersects(strip)]
-        _band_label(painter, band.generation, band.label, strip, theme, down, scale, taken)
-
-
-def _band_label(
-    painter: QPainter,
-    generation: int,
-    label: str,
-    strip: QRectF,
-    theme: Theme,
-    down: bool,
-    scale: float,
-    taken: Sequence[QRectF],
-) -> None:
-    size = 13.0 * scale
-    founders = tell("Founders") if label == "Founders" else ""
-    name = founders or label or tell(f"Gen. {generation}")
-    # The second line only where the strip has room for it.
-    second = down and bool(label) and label != "Founders" and strip.height() >= 40 * scale
-    lines = [(name, font(theme, size, strong=True))]
-    if second:
-        lines.append((tell(f"generation {generation}"), font(theme, size * 0.78)))
-    wide = max(QFontMetricsF(one).horizontalAdvance(words) for words, one in lines)
-    high = (34 if second else 20) * scale
-    if down:
-        plate = QRectF(strip.left() + 10 * scale, strip.center().y() - high / 2, 0, high)
-        plate.setWidth(wide + 8 * scale)
-    else:
-        plate = QRectF(strip.center().x() - wide / 2 - 4 * scale, strip.top() + 8 * scale, 0, high)
-        plate.setWidth(wide + 8 * scale)
-    under = [tag.top() for tag in taken if tag.intersects(plate)] if down else []
-    if under:
-        lines = lines[:1]
-        plate = QRectF(plate.left(), min(under) - 19 * scale, plate.width(), 18 * scale)
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(colour(theme["band"]))
-    painter.drawRoundedRect(plate, 3 * scale, 3 * scale)
-    painter.setPen(colour(theme["band_text"]))
-    for at, (words, one) in enumerate(lines):
-        painter.setFont(one)
-        painter.drawText(
-            QPointF(plate.left() + 4 * scale, plate.top() + (15 + 15 * at) * scale), words
-        )
-
-
-def _frame(painter: QPainter, item: PlacedBlock, theme: Theme, lit: Lit, scene: Scene) -> None:
+def _frame(painter: QPainter, item: PlacedBlock, theme: Theme, mood: _Mood, scene: Scene) -> None:
     dx, dy = scene.moved(item) if scene.moved is not None else (0.0, 0.0)
     rect = QRectF(item.x + dx, item.y + dy, item.width, item.height)
     painter.save()
-    painter.setOpacity(painter.opacity() * scene.lines * (0.4 if lit.blocks else 1.0))
+    part = BACK if mood.back.knots.issuperset(spot.key for spot in item.knots) else 1.0
+    painter.setOpacity(painter.opacity() * scene.lines * mood.opacity(0.4) * part)
     painter.setPen(pen(theme["frame_edge"], 1.2))
     painter.setBrush(colour(theme["frame"]))
     painter.drawRoundedRect(rect, 14, 14)
@@ -292,16 +262,17 @@ def _lines(
     placed: Placed,
     theme: Theme,
     detail: float,
-    lit: Lit,
+    mood: _Mood,
     scene: Scene,
     clip: QRectF | None,
     *,
     pixels: bool,
 ) -> None:
+    lit = mood.lit
     if scene.lines <= 0.0:
         return
     if not (pixels and detail < FAR):
-        _strokes(painter, placed, theme, detail, lit, scene, clip, pixels=pixels)
+        _strokes(painter, placed, theme, detail, mood, scene, clip, pixels=pixels)
     if lit.links:
         painter.save()
         painter.setOpacity(painter.opacity() * scene.lines)
@@ -309,6 +280,10 @@ def _lines(
             for link, points in line.routes:
                 if (link.above, link.below, link.role, link.knot) in lit.links:
                     draw_route(painter, line, points, theme, detail)
+                    if line.back:
+                        # What is wrong with the line is not hidden by the light on it.
+                        way = placed.orientation
+                        draw_loop_words(painter, points, theme, detail=detail, orientation=way)
         painter.restore()
 
 
@@ -317,29 +292,42 @@ def _strokes(
     placed: Placed,
     theme: Theme,
     detail: float,
-    lit: Lit,
+    mood: _Mood,
     scene: Scene,
     clip: QRectF | None,
     *,
     pixels: bool,
 ) -> None:
-    found, cull = strokes(placed), cull_of(placed)
+    cull, faint = cull_of(placed), mood.back.links
+    found = strokes(placed, faint)
     painter.save()
-    painter.setOpacity(painter.opacity() * scene.lines * (0.22 if lit.blocks else 1.0))
+    painter.setOpacity(painter.opacity() * scene.lines * mood.opacity(0.22))
+    soft = softened(theme, BACK)
+    # Nets in two parts are other strokes than those of the arrays.
+    shown = (
+        [stroke for stroke in found.strokes if _meets(stroke.bounds, clip)]
+        if faint
+        else _picked(found.strokes, cull.strokes, clip)
+    )
     way = placed.orientation
-    for stroke in _picked(found.strokes, cull.strokes, clip):
+    for stroke in shown:
         if not pixels:
-            draw_stroke(painter, stroke, theme, detail=detail, clip=clip)
+            look = soft if stroke.faint else theme
+            draw_stroke(painter, stroke, look, detail=detail, clip=clip)
         if stroke.line.back and detail >= FAR:
             for _, points in stroke.line.routes:
                 draw_loop_words(painter, points, theme, detail=detail, orientation=way)
     if detail >= FAR:
         for end in _picked(found.ends, cull.ends, clip):
-            framed = end.link.knot in cull.framed
-            draw_end(painter, end, theme, detail=detail, orientation=way, framed=framed)
+            link, framed = end.link, end.link.knot in cull.framed
+            back = (link.above, link.below, link.role, link.knot) in faint
+            look = soft if back else theme
+            draw_end(painter, end, look, detail=detail, orientation=way, framed=framed)
         for open_end in placed.open_ends:
-            if _near(((open_end.x, open_end.y),), clip):
-                draw_open_end(painter, open_end, theme, detail=detail, orientation=way)
+            if _meets((open_end.x, open_end.y, open_end.x, open_end.y), clip):
+                back = open_end.knot in mood.back.knots
+                look = soft if back else theme
+                draw_open_end(painter, open_end, look, detail=detail, orientation=way)
     painter.restore()
 
 
@@ -352,15 +340,16 @@ def _picked(
     return (things[at] for at in Cull.near(boxes, clip))
 
 
-def _near(points: tuple[tuple[float, float], ...], clip: QRectF | None) -> bool:
+def _meets(bounds: tuple[float, float, float, float], clip: QRectF | None) -> bool:
+    """Whether left, top, right and bottom lie near the clip."""
     if clip is None:
         return True
-    xs, ys = [x for x, _ in points], [y for _, y in points]
+    left, top, right, bottom = bounds
     return (
-        min(xs) <= clip.right() + 40
-        and max(xs) >= clip.left() - 40
-        and min(ys) <= clip.bottom() + 40
-        and max(ys) >= clip.top() - 40
+        left <= clip.right() + 40
+        and right >= clip.left() - 40
+        and top <= clip.bottom() + 40
+        and bottom >= clip.top() - 40
     )
 
 
@@ -369,19 +358,19 @@ def _knots(
     item: PlacedBlock,
     theme: Theme,
     detail: float,
-    lit: Lit,
+    mood: _Mood,
     dx: float,
     dy: float,
     hover: bool,
 ) -> None:
     block = item.block
     before = painter.opacity()
-    if lit.blocks and block.key not in lit.blocks:
-        painter.setOpacity(before * 0.35)
+    full = before * mood.opacity(0.35) if mood.dims(block.key) else before
     by_key = {knot.key: knot for knot in block.knots}
     for spot in item.knots:
         knot = by_key[spot.key]
         pill = QRectF(spot.x + dx, spot.y + dy, spot.width, spot.height)
+        painter.setOpacity(full * BACK if knot.key in mood.back.knots else full)
         edge = theme["ink"] if hover else theme["knot_edge"]
         if detail < FAR:
             painter.fillRect(pill, colour(theme["knot_edge"]))
@@ -390,7 +379,8 @@ def _knots(
         painter.setPen(pen(edge, 1.3, Qt.PenStyle.DotLine if planned else Qt.PenStyle.SolidLine))
         painter.setBrush(colour(theme["knot"]))
         painter.drawRoundedRect(pill, 6, 6)
-        _pill_text(painter, knot.sign, knot.label if detail >= 0.45 else "", pill, theme)
+        _pill_text(painter, knot, pill, theme, coded=detail >= 0.45)
+    painter.setOpacity(full)
     if block.sort == "pair":
         ordered = sorted(item.knots, key=lambda spot: (spot.x, spot.y))
         ahead = {knot.key for knot in block.knots[: block.turn]}
@@ -406,18 +396,19 @@ def _knots(
     painter.setOpacity(before)
 
 
-def _pill_text(painter: QPainter, kind: Sign, label: str, pill: QRectF, theme: Theme) -> None:
+def _pill_text(painter: QPainter, knot: Knot, pill: QRectF, theme: Theme, *, coded: bool) -> None:
     """Sign and code of a knot, in the middle of its pill."""
     y, x = pill.center().y(), pill.center().x()
-    if not label:
-        sign(painter, kind, x, y, 6.6, theme["ink"])
+    if not coded or not knot.label:
+        sign(painter, knot.sign, x, y, 6.6, theme["ink"])
         return
     size = sizes().small_type
     type_ = font(theme, size, strong=True)
-    text = elided(theme, size, label, pill.width() - 30, strong=True)
+    label = knot.label if knot.label == knot.cross else tell(knot.label)
+    text = shortened(theme, size, label, pill.width() - 30, strong=True)
     wide = QFontMetricsF(type_).horizontalAdvance(text)
     left = x - (wide + 20) / 2
-    sign(painter, kind, left + 6.6, y, 6.6, theme["ink"])
+    sign(painter, knot.sign, left + 6.6, y, 6.6, theme["ink"])
     painter.setPen(colour(theme["ink"]))
     painter.setFont(type_)
     painter.drawText(QPointF(left + 19, y + size * 0.36), text)

@@ -20,6 +20,8 @@ __all__ = ["APART", "part_uprights"]
 
 APART = 12.0
 """Least distance between uprights of two lines in one gap."""
+_READ = 8.0
+"""Uprights of two lines closer than this look like one."""
 _ROUNDS = 10
 _MET, _TIGHT, _KINK, _JOG, _STRAIGHT, _BENT = 100.0, 3.0, 40.0, 8.0, -6.0, 0.5
 _STEPS = (6.0, -6.0, 12.0, -12.0, 18.0, -18.0, 24.0, -24.0, 36.0, -36.0, 48.0, -48.0)
@@ -104,6 +106,15 @@ class _Gaps:
                 total += _KINK if far < APART - 0.01 else _JOG if far < 24.1 else _BENT
         return total
 
+    def told_apart(self) -> bool:
+        """Whether no two uprights of different lines stand so close that they look like one."""
+        return not any(
+            abs(other.x - one.x) < _READ
+            for held in self.nets.values()
+            for one in held
+            for other in self.near(one)
+        )
+
     def troubled(self) -> list[_Upright]:
         """Uprights that stand too close to another, or whose line has a kink."""
         found = []
@@ -116,10 +127,11 @@ class _Gaps:
         return found
 
 
-def part_uprights(built: Layers, sizes: Sizes, anchor: str = "") -> None:
+def part_uprights(built: Layers, sizes: Sizes, anchor: str = "") -> bool:
     """Move ends of lines until no two stand too close, or nothing more helps.
 
     anchor : key of the block that must not move
+    Returns whether all uprights of different lines can be told apart now.
     """
     gaps, movers, whole = _uprights(built)
     beside = {key: (row, at) for row in built.rows for at, key in enumerate(row)}
@@ -131,7 +143,8 @@ def part_uprights(built: Layers, sizes: Sizes, anchor: str = "") -> None:
                 continue
             moved |= _ease(built, gaps, movers[id(one)], beside, whole, sizes, anchor)
         if not moved:
-            return
+            break
+    return gaps.told_apart()
 
 
 def _uprights(built: Layers) -> tuple[_Gaps, dict[int, list[_Mover]], dict[str, _Mover]]:

@@ -5,22 +5,53 @@ Drawn as lines and dots within a rectangle, not as brushes, so that they stay sh
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QFont, QPainter
+from PySide6.QtGui import QFont, QFontMetricsF, QPainter
 
 from pedigreeview.drawing.signs import colour, pen
-from pedigreeview.drawing.theme import Theme
+from pedigreeview.drawing.theme import Theme, contrast
 
-__all__ = ["hatch", "share"]
+__all__ = ["FOUNDER_PATTERNS", "hatch", "outlined", "share"]
+
+FOUNDER_PATTERNS = 6
+"""Founders with a pattern of their own; the others are blank and have their mark alone."""
+_LEAST_PATTERN = 8.0
+"""Height below which a part is too thin for a pattern."""
+_MARK_SIZES = (10, 9, 8, 7)
+"""Sizes of type in which a mark is tried upright."""
+
+
+@lru_cache(maxsize=256)
+def outlined(founder: str, paper: str) -> bool:
+    """Whether a founder's colour is too near to the paper, so that its part needs an outline."""
+    return contrast(founder, paper) < 3.0
 
 
 def share(painter: QPainter, rect: QRectF, number: int, theme: Theme, *, initial: str = "") -> None:
-    """One founder's part of a stripe: its colour, or in grey its pattern with its initial."""
+    """One founder's part of a stripe: its colour, or in grey its pattern with its mark."""
     if not theme.patterned or number < 0:
         painter.fillRect(rect, colour(theme.founder(number)))
+        if outlined(theme.founder(number), theme["paper"]) and rect.height() > 2:
+            painter.setPen(pen(theme["line_soft"], 0.9))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(rect.adjusted(0.45, 0.45, -0.45, -0.45))
         return
-    ink, paper = theme["ink"], theme["paper"]
-    painter.fillRect(rect, colour(paper))
+    painter.fillRect(rect, colour(theme["paper"]))
+    # More patterns than six are not told apart on a narrow edge; there the mark alone tells.
+    told_by_mark = bool(initial) and number >= FOUNDER_PATTERNS
+    if rect.height() >= _LEAST_PATTERN and not told_by_mark:
+        _pattern(painter, rect, number, theme)
+    painter.setPen(pen(theme["paper_edge"], 0.6))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRect(rect)
+    if initial:
+        _initial(painter, rect, theme, initial)
+
+
+def _pattern(painter: QPainter, rect: QRectF, number: int, theme: Theme) -> None:
+    ink = theme["ink"]
     if number == 0:
         hatch(painter, rect, ink, 3.6, way=1)
     elif number == 1:
@@ -47,20 +78,37 @@ def share(painter: QPainter, rect: QRectF, number: int, theme: Theme, *, initial
         painter.fillRect(rect, colour(theme["ink_soft"]))
     else:
         painter.fillRect(rect, colour(ink))
-    painter.setPen(pen(theme["paper_edge"], 0.6))
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.drawRect(rect)
-    if initial and rect.height() >= 13:
-        middle = rect.center()
-        spot = QRectF(middle.x() - 4.6, middle.y() - 5.5, 9.2, 11)
-        painter.fillRect(spot, colour(paper))
-        held = QFont()
-        held.setFamilies(list(theme.fonts))
-        held.setPixelSize(10)
-        held.setBold(True)
-        painter.setFont(held)
-        painter.setPen(colour(ink))
-        painter.drawText(spot, Qt.AlignmentFlag.AlignCenter, initial)
+
+
+def _initial(painter: QPainter, rect: QRectF, theme: Theme, mark: str) -> None:
+    """The mark of a founder on plain paper, upright if it fits in smaller type, else along it."""
+    held = QFont()
+    held.setFamilies(list(theme.fonts))
+    held.setBold(True)
+    along = False
+    for size in _MARK_SIZES:
+        held.setPixelSize(size)
+        wide = QFontMetricsF(held).horizontalAdvance(mark) + 1.0
+        if wide <= rect.width():
+            break
+    else:
+        along = True
+        held.setPixelSize(_MARK_SIZES[0])
+        wide = QFontMetricsF(held).horizontalAdvance(mark) + 2.0
+    high = held.pixelSize() + 1.0
+    room = (rect.height(), rect.width()) if along else (rect.width(), rect.height() - 1.0)
+    if wide > room[0] or high - 0.5 > room[1]:
+        return
+    painter.save()
+    painter.translate(rect.center())
+    if along:
+        painter.rotate(-90)
+    spot = QRectF(-wide / 2, -high / 2, wide, high)
+    painter.fillRect(spot, colour(theme["paper"]))
+    painter.setFont(held)
+    painter.setPen(colour(theme["ink"]))
+    painter.drawText(spot, Qt.AlignmentFlag.AlignCenter, mark)
+    painter.restore()
 
 
 def hatch(

@@ -8,7 +8,7 @@ to right the two coordinates are exchanged at the end.  Knows no Qt.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Any, Literal
 
 from pedigreeview.drawing.blocks import Block, Link, Role, View
@@ -42,6 +42,9 @@ __all__ = [
 ]
 
 Orientation = Literal["down", "right"]
+
+_TRIES = 4
+"""So often a picture is settled, each time with wider gaps, until its lines can be told apart."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,8 +209,15 @@ def place(
         untangle(built, 3 if common else 8)
     settle_ports(built)
     anchor = _anchor(view, built, common)
-    settle(built, measures, pull, anchor)
-    part_uprights(built, measures, anchor)
+    for more in range(_TRIES):
+        # Once in thousands of pictures lines find no place between crowded tags: those stand wider.
+        wide = 2 * measures.grid * more
+        roomy = replace(
+            measures, tag_gap=measures.tag_gap + wide, knot_gap=measures.knot_gap + wide
+        )
+        settle(built, roomy, pull, anchor)
+        if part_uprights(built, roomy, anchor) or len(built.items) > 4 * DOT_MOST:
+            break
     routed, heights = route(built, measures)
     return _assemble(view, built, routed, heights, measures, orientation, anchor, old)
 
@@ -367,7 +377,7 @@ def _bands(
         top, bottom = heights[2 * at + 1]
         start = top - measures.band_pad + shift
         end = bottom + measures.band_pad + shift
-        if found and found[-1].generation == row.generation:
+        if found and (found[-1].generation, found[-1].label) == (row.generation, row.label):
             found[-1] = Band(row.generation, found[-1].label, found[-1].start, end)
         else:
             found.append(Band(row.generation, row.label, start, end))

@@ -1,4 +1,8 @@
-"""In which row each plant stands: its generation, parents above progeny, loops cut.  No Qt."""
+"""In which row each plant stands: its generation, parents above progeny, loops cut.
+
+The rows are an axis: a plant stands in the generation that the network says, related to the rest of
+the picture or not.  Only founders may stand lower, and their tags say so.  No Qt.
+"""
 
 from __future__ import annotations
 
@@ -12,10 +16,13 @@ from pedigreeview.drawing.blocks import Knot
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
 
-__all__ = ["Mating", "Spot", "rank"]
+__all__ = ["UNKNOWN", "Mating", "Spot", "rank"]
 
 Spot = tuple[int, int]
 """Generation, and level within it: clones hang one level below their source."""
+
+UNKNOWN = 1000
+"""Levels from which stand plants whose generation is not known, below that generation's own."""
 
 
 @dataclass(slots=True)
@@ -50,6 +57,7 @@ class _Ranks:
         self.parent_in = parent_in
         self.births = births_of(net)
         self.spot: dict[str, Spot] = {}
+        self._deepest: int | None = None
 
     def run(self) -> dict[str, Spot]:
         """Generation and place within it, parents above progeny, loops cut where they enter."""
@@ -79,18 +87,22 @@ class _Ranks:
         return () if key is None else self.matings[key].parents()
 
     def _place(self, code: str) -> None:
-        birth = self.births.birth(self.net, code)
         own = self.births.generation(self.net, code)
         above = [self.spot[p] for p in self._parents_shown(code) if p in self.spot]
-        if not above:
-            self.spot[code] = (own, 0)
+        if own is None:
+            # Below a loop no generation is known, and none is said: rows apart, below the parents.
+            generation, level = max(above, default=(self._last(), 0))
+            self.spot[code] = (generation, max(level + 1, UNKNOWN))
             return
-        generation, level = max(above)
-        if birth.origin.source and birth.origin.raised != "doubled_haploid_of":
-            spot = (generation, level + 1)
-        else:
-            spot = (generation + 1 + birth.selfings, 0)
-        self.spot[code] = max(spot, (own, 0))
+        level = max((level + 1 for generation, level in above if generation == own), default=0)
+        self.spot[code] = (own, level)
+
+    def _last(self) -> int:
+        """The last generation of the picture."""
+        if self._deepest is None:
+            known = (self.births.generation(self.net, code) for code in self.plants)
+            self._deepest = max((one for one in known if one is not None), default=0)
+        return self._deepest
 
     def _lower_founders(self) -> None:
         """Founders stand just above their first use, so that fewer lines are long."""

@@ -115,17 +115,17 @@ def male(painter: QPainter, x: float, y: float, size: float, ink: str) -> None:
     painter.drawLine(QPointF(tip.x(), tip.y() + size * 0.28), tip)
 
 
-def chevron(painter: QPainter, rect: QRectF, up: bool, ink: str) -> None:
+def chevron(painter: QPainter, rect: QRectF, up: bool, ink: str, size: float = 1.0) -> None:
     """A small arrowhead that says more lies that way."""
-    painter.setPen(pen(ink, 1.3))
+    painter.setPen(pen(ink, 1.3 * size))
     x, y = rect.center().x(), rect.center().y()
-    way = -1 if up else 1
+    way = -size if up else size
     painter.drawPolyline(
         QPolygonF(
             [
-                QPointF(x - 3, y - 1.5 * way),
+                QPointF(x - 3 * size, y - 1.5 * way),
                 QPointF(x, y + 1.5 * way),
-                QPointF(x + 3, y - 1.5 * way),
+                QPointF(x + 3 * size, y - 1.5 * way),
             ]
         )
     )

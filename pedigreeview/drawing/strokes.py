@@ -12,7 +12,7 @@ import itertools
 from bisect import bisect_left, bisect_right
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from pedigreeview.drawing.blocks import Link
@@ -21,6 +21,7 @@ from pedigreeview.drawing.theme import sizes
 
 __all__ = [
     "BREAK",
+    "CLEAR",
     "GRAIN_BREAK",
     "Bend",
     "End",
@@ -35,6 +36,8 @@ __all__ = [
 Point = tuple[float, float]
 Bend = tuple[Point, Point, Point]
 """Start, corner and end of a rounded corner."""
+LinkKey = tuple[str, str, str, str]
+"""Of a link: block above, block below, role, knot."""
 Stretch = tuple[float, float, float]
 """Place across, from, to."""
 
@@ -42,6 +45,8 @@ BREAK = 6.0
 """Half of the gap in an unbroken line where another crosses over it."""
 GRAIN_BREAK = 6.6
 """The same in a line of grains: three grains are left out."""
+CLEAR = 12.0
+"""No gap so near to an end or a corner of a line, where it would leave bits without a line."""
 _RADIUS = 7.0
 _OVER = {"progeny": 0, "source": 0, "pollen": 1, "seed": 2}
 
@@ -54,8 +59,12 @@ class Stroke:
     level: list[Stretch] = field(default_factory=list)
     upright: list[Stretch] = field(default_factory=list)
     bends: list[Bend] = field(default_factory=list)
+    faint: bool = False
+    """Part of what a filter puts back."""
     gone: list[Point] = field(default_factory=list)
     """Crossings about which a line of pollen leaves its grains out."""
+    shared: list[Point] = field(default_factory=list)
+    """Crossings without a gap at which the grains of another line lie already."""
     bounds: tuple[float, float, float, float] = (0.0, 0.0, 0.0, 0.0)
     """Left, top, right, bottom."""
     held: dict[str, Any] = field(default_factory=dict, repr=False)
@@ -69,7 +78,8 @@ class Stroke:
         found: list[Point] | None = self.held.get("spots")
         if found is None:
             every = list(_spots_along(self, sizes().grid))
-            found = self.held["spots"] = _without(every, self.gone)
+            every = _without(every, self.gone, GRAIN_BREAK)
+            found = self.held["spots"] = _without(every, self.shared, sizes().grid / 2)
         return found
 
 
@@ -93,12 +103,16 @@ class Strokes:
     ends: tuple[End, ...]
 
 
-def strokes(placed: Placed) -> Strokes:
-    """The strokes of a picture; computed once for each picture."""
-    held: Strokes | None = placed.held.get("strokes")
-    if held is None:
-        held = placed.held["strokes"] = _build(placed)
-    return held
+def strokes(placed: Placed, faint: frozenset[LinkKey] = frozenset()) -> Strokes:
+    """The strokes of a picture; computed once for each picture.
+
+    faint : links that are drawn apart from the rest of their net, as strokes that say so
+    """
+    name = "parted" if faint else "strokes"
+    held: tuple[frozenset[LinkKey], Strokes] | None = placed.held.get(name)
+    if held is None or held[0] != faint:
+        held = placed.held[name] = faint, _build(placed, faint)
+    return held[1]
 
 
 def strokes_of(line: Line) -> Stroke:
@@ -106,9 +120,9 @@ def strokes_of(line: Line) -> Stroke:
     return _gathered(line)
 
 
-def _build(placed: Placed) -> Strokes:
+def _build(placed: Placed, faint: frozenset[LinkKey]) -> Strokes:
     order = sorted(placed.lines, key=lambda line: (line.back, _OVER[line.role]))
-    made = [_gathered(line) for line in order]
+    made = [stroke for line in order for stroke in _parted(line, faint)]
     cuts_level, cuts_upright = _cuts(made, placed.orientation == "down")
     for at, stroke in enumerate(made):
         if stroke.line.role == "pollen":
@@ -117,6 +131,21 @@ def _build(placed: Placed) -> Strokes:
             stroke.level = _cut(stroke.level, [(y, x) for x, y in cuts_level.get(at, [])])
             stroke.upright = _cut(stroke.upright, cuts_upright.get(at, []))
     return Strokes(tuple(made), _ends(placed))
+
+
+def _parted(line: Line, faint: frozenset[LinkKey]) -> list[Stroke]:
+    """One stroke of a net, or two where some of its links are faint: these below the others."""
+    parts: tuple[list[tuple[Link, tuple[Point, ...]]], ...] = ([], [])
+    for link, points in line.routes:
+        plain = not faint or (link.above, link.below, link.role, link.knot) not in faint
+        parts[plain].append((link, points))
+    found = []
+    for routes, other, back in ((parts[0], parts[1], True), (parts[1], parts[0], False)):
+        if routes:
+            stroke = _gathered(replace(line, routes=tuple(routes)) if other else line)
+            stroke.faint = back
+            found.append(stroke)
+    return found
 
 
 def _gathered(line: Line) -> Stroke:
@@ -199,6 +228,15 @@ def _cuts(
         for x, top, bottom in straight_stretches(stroke.line, level=False)
     )
     xs = [x for x, *_ in uprights]
+    joints = [_joints(stroke.line) for stroke in made]
+
+    def near(number: int, crossing: Point, level: bool) -> bool:
+        """Whether a crossing lies near an end or a corner of a stroke."""
+        x, y = crossing
+        places = joints[number][0].get(y, []) if level else joints[number][1].get(x, [])
+        along = x if level else y
+        return any(abs(place - along) < CLEAR for place in places)
+
     cut_level: dict[int, list[Point]] = defaultdict(list)
     cut_upright: dict[int, list[Point]] = defaultdict(list)
     for at, stroke in enumerate(made):
@@ -208,11 +246,35 @@ def _cuts(
                 if other == at or not top < y < bottom:
                     continue
                 theirs = _OVER[made[other].line.role] + 3 * made[other].line.back
-                if own < theirs or (own == theirs and down):
+                level_gives = own < theirs or (own == theirs and down)
+                lower, upper = (at, other) if level_gives else (other, at)
+                pollen = made[lower].line.role == "pollen"
+                if pollen and near(lower, (x, y), level_gives):
+                    if not near(upper, (x, y), not level_gives):
+                        level_gives = not level_gives
+                    else:
+                        if made[upper].line.role == "pollen":
+                            made[lower].shared.append((x, y))
+                        continue
+                if level_gives:
                     cut_level[at].append((x, y))
                 else:
                     cut_upright[other].append((x, y))
     return cut_level, cut_upright
+
+
+def _joints(line: Line) -> tuple[dict[float, list[float]], dict[float, list[float]]]:
+    """Ends and corners of a net, sorted: along each of its levels, along each of its uprights."""
+    along: dict[float, set[float]] = defaultdict(set)
+    down: dict[float, set[float]] = defaultdict(set)
+    for _, points in line.routes:
+        for x, y in points:
+            along[y].add(x)
+            down[x].add(y)
+    return (
+        {y: sorted(places) for y, places in along.items()},
+        {x: sorted(places) for x, places in down.items()},
+    )
 
 
 def straight_stretches(line: Line, *, level: bool) -> list[Stretch]:
@@ -281,10 +343,11 @@ def bend_spots(bend: Bend, step: float) -> list[Point]:
     return found
 
 
-def _without(points: list[Point], gone: list[Point]) -> list[Point]:
+def _without(points: list[Point], gone: list[Point], far: float) -> list[Point]:
+    """The points that lie farther from all those that are gone."""
     if not gone:
         return points
-    cell = 2 * GRAIN_BREAK
+    cell = 2 * far
     near: dict[tuple[int, int], list[Point]] = defaultdict(list)
     for x, y in gone:
         column, row = int(x // cell), int(y // cell)
@@ -294,9 +357,7 @@ def _without(points: list[Point], gone: list[Point]) -> list[Point]:
     kept = []
     for x, y in points:
         held = near.get((int(x // cell), int(y // cell)))
-        if held is None or not any(
-            abs(x - gx) < GRAIN_BREAK and abs(y - gy) < GRAIN_BREAK for gx, gy in held
-        ):
+        if held is None or not any(abs(x - gx) < far and abs(y - gy) < far for gx, gy in held):
             kept.append((x, y))
     return kept
 

@@ -2,27 +2,32 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPainterPath
+from PySide6.QtGui import QBrush, QFont, QFontMetricsF, QLinearGradient, QPainter, QPainterPath
 
 from pedigreeview.drawing.blocks import Block
+from pedigreeview.drawing.founder_marks import marks_of
 from pedigreeview.drawing.patterns import hatch, share
 from pedigreeview.drawing.signs import chevron, colour, pen, sign
 from pedigreeview.drawing.telling import tell
-from pedigreeview.drawing.theme import Theme, sizes
+from pedigreeview.drawing.theme import Theme, mixed, sizes, softened
 
 __all__ = [
+    "BACK",
     "FAR",
+    "FAR_CODE",
     "MIDDLE",
     "NEAR",
     "Dress",
+    "draw_swatch",
     "draw_tag",
     "elided",
     "font",
     "pin_letter",
+    "shortened",
     "tab_rects",
     "tag_path",
 ]
@@ -31,8 +36,26 @@ FAR = 0.16
 """Scale below which a tag is a filled shape."""
 MIDDLE = 0.6
 """Scale below which a tag carries its code alone, in larger type."""
+FAR_CODE = 22.0
+"""Type of the code on a tag that carries nothing else."""
+_TAB_TYPE = 10.5
+"""Type of the number on a tab, in picture units."""
+_TAB_LEAST = 10.0
+"""Pixels below which that number is not drawn, as far as `_TAB_MOST` lets it grow."""
+_TAB_MOST = 2.4
+_TABS = 0.35
+"""Scale from which tabs are drawn."""
 NEAR = 0.55
 """Scale from which the signs of the sexes and small figures show."""
+
+
+_FAINT = 0.28
+"""Strength of a tag beside the paths that are lit."""
+BACK = 0.4
+"""Strength of what is put back."""
+_RING = 3.2
+"""Pixels that the ring about the focus is thick at least."""
+_MIDDLE_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +71,8 @@ class Dress:
     """Not on the paths that are lit."""
     lit: bool = False
     tint: str = ""
+    mixed: tuple[tuple[str, float], ...] = ()
+    """Of a pack whose plants differ: their tints with their parts of it, in place of one tint."""
     back: bool = False
     """Put back by a filter, or beside the way that is looked along."""
     word: str = ""
@@ -78,8 +103,13 @@ def _elided(families: tuple[str, ...], size: float, strong: bool, text: str, wid
 
 
 def elided(theme: Theme, size: float, text: str, width: float, *, strong: bool = False) -> str:
-    """The text, shortened with an ellipsis to the width."""
+    """The program's text as it is told, shortened with an ellipsis to the width."""
     return _elided(theme.fonts, size, strong, tell(text), width)
+
+
+def shortened(theme: Theme, size: float, text: str, width: float, *, strong: bool = False) -> str:
+    """The same of a text that is the person's own, as a code or a name: it is never translated."""
+    return _elided(theme.fonts, size, strong, text, width)
 
 
 def pin_letter(at: int) -> str:
@@ -109,15 +139,54 @@ def tag_path(rect: QRectF, corner: float, *, notch: bool = False) -> QPainterPat
     return path
 
 
-def tab_rects(block: Block, rect: QRectF) -> tuple[QRectF | None, QRectF | None]:
-    """The small tabs that say there is more above and below, where the tag has them."""
+def tab_rects(
+    block: Block, rect: QRectF, detail: float = 1.0
+) -> tuple[QRectF | None, QRectF | None]:
+    """The small tabs that say there is more above and below, where the tag has them.
+
+    detail : scale of the picture; far out the tabs grow, so that their number can still be read
+    """
     up = down = None
+    large = _tab_scale(detail)
     if block.more_up:
-        up = QRectF(rect.left() + sizes().stripe + 6, rect.top() - 11, 22, 11)
+        up = QRectF(rect.left() + sizes().stripe + 6, 0, 22 * large, 11 * large)
+        up.moveBottom(rect.top())
     if block.more_down:
-        wide = 16.0 + 6.0 * len(str(block.more_down))
-        down = QRectF(rect.right() - wide - 8, rect.bottom(), wide, 13)
+        wide = min((18.0 + 6.6 * len(str(block.more_down))) * large, rect.width() - 8)
+        down = QRectF(rect.right() - wide - 8, rect.bottom(), wide, 14 * large)
     return up, down
+
+
+def _tab_scale(detail: float) -> float:
+    return min(max(1.0, _TAB_LEAST / (_TAB_TYPE * max(detail, 0.01))), _TAB_MOST)
+
+
+def draw_swatch(painter: QPainter, rect: QRectF, theme: Theme, dress: Dress) -> None:
+    """A small tag as one of a class of a tint looks, for a key: drawn as the tags are."""
+    painter.setPen(pen(theme["paper_edge"], 1.0))
+    painter.setBrush(_tinted(rect, theme, dress))
+    painter.drawPath(tag_path(rect, min(6.0, rect.height() * 0.3)))
+    if theme.patterned and dress.mark >= 0:
+        _mark(painter, rect.center(), theme, dress.mark)
+
+
+def _tinted(rect: QRectF, theme: Theme, dress: Dress) -> QBrush:
+    """The paper of a tag: plain, of one tint, or parted among several side by side."""
+    if not dress.mixed:
+        return QBrush(colour(dress.tint or theme["paper"]))
+    found = QLinearGradient(rect.left(), 0, rect.right(), 0)
+    start = 0.0
+    for shade, part in dress.mixed:
+        end = min(start + part, 1.0)
+        found.setColorAt(min(start + 1e-4, end), colour(shade))
+        found.setColorAt(end, colour(shade))
+        start = end
+    return QBrush(found)
+
+
+def _mark(painter: QPainter, middle: QPointF, theme: Theme, number: int) -> None:
+    """The pattern that stands for a class where colours cannot."""
+    share(painter, QRectF(middle.x() - 6, middle.y() - 5, 12, 10), number, theme)
 
 
 def draw_tag(
@@ -136,42 +205,38 @@ def draw_tag(
     detail : scale of the picture, which decides what is worth drawing
     """
     dress = dress or Dress()
-    before = painter.opacity()
-    faded = block.status in ("culled", "lost")
-    if (dress.faint or dress.back or faded) and detail >= FAR:
-        # An opaque sheet beneath, or the lines behind the tag would shine through.
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(colour(theme["band"]))
-        painter.drawPath(tag_path(rect, sizes().corner, notch=block.status == "kept"))
     if block.ghost:
         _ghost(painter, block, rect, theme, numbers, dress, detail)
         _rings(painter, rect, theme, dress, detail)
         return
-    if dress.faint:
-        painter.setOpacity(before * 0.28)
-    elif dress.back:
-        before = before * 0.4
-        painter.setOpacity(before)
-    elif faded:
-        painter.setOpacity(before * 0.5)
+    # The focus is never faded, whatever became of it.
+    faded = block.status in ("culled", "lost") and not dress.focus
+    most = _FAINT if dress.faint else BACK if dress.back else 1.0
+    # A tint stays as the key shows it.
+    plain_paper = not (dress.tint or dress.mixed)
+    paper = 0.5 if faded and plain_paper and most == 1.0 else most
+    if paper < 1.0:
+        shades = tuple((mixed(theme["band"], one, paper), part) for one, part in dress.mixed)
+        tint = mixed(theme["band"], dress.tint, paper) if dress.tint else ""
+        dress = replace(dress, tint=tint, mixed=shades)
+    sheet, plain = _soft(theme, paper), _soft(theme, most)
+    gone = faded and not dress.faint
     if detail < FAR:
-        _far(painter, block, rect, theme, numbers, dress)
+        _far(painter, block, rect, sheet, numbers, dress)
     else:
-        _paper(painter, block, rect, theme, dress, hole=detail >= MIDDLE)
-        if not dress.faint:
-            # Faded, one founder's stripe could pass for another's.
-            painter.setOpacity(before)
-        _stripe(painter, block, rect, theme, numbers)
-        if faded and not dress.faint:
-            painter.setOpacity(before * 0.5)
-        _fixation_bar(painter, block, rect, theme)
-        if faded and not dress.faint:
-            painter.setOpacity(before * 0.9)
-        _text(painter, block, rect, theme, detail, dress)
-        if detail >= 0.35:
-            _tabs(painter, block, rect, theme)
-    painter.setOpacity(before / 0.4 if dress.back and not dress.faint else before)
+        _paper(painter, block, rect, sheet, dress, hole=detail >= MIDDLE)
+        # Faded because it is culled, one founder's stripe could pass for another's.
+        _stripe(painter, block, rect, plain, numbers, apart=_apart(dress, detail))
+        _fixation_bar(painter, block, rect, _soft(theme, most * (0.5 if gone else 1.0)))
+        _text(painter, block, rect, _soft(theme, most * (0.9 if gone else 1.0)), detail, dress)
     _rings(painter, rect, theme, dress, detail)
+    if detail >= _TABS:
+        # On the rings, which would run through their numbers.
+        _tabs(painter, block, rect, plain, detail)
+
+
+def _soft(theme: Theme, share: float) -> Theme:
+    return theme if share >= 1.0 else softened(theme, round(share, 3))
 
 
 def _ghost(
@@ -202,8 +267,7 @@ def _far(
     numbers: dict[str, int],
     dress: Dress,
 ) -> None:
-    fill = dress.tint or theme["paper"]
-    painter.fillRect(rect, colour(fill))
+    painter.fillRect(rect, _tinted(rect, theme, dress))
     if block.shares:
         top = max(block.shares, key=lambda item: item[1])[0]
         edge = QRectF(rect.left(), rect.top(), rect.width() * 0.3, rect.height())
@@ -221,11 +285,11 @@ def _paper(
         painter.setPen(pen(theme["paper_edge"], 1.0))
         painter.setBrush(colour(theme["paper_behind"]))
         painter.drawPath(tag_path(moved, corner))
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(colour(theme["paper_shadow"]))
-    painter.drawPath(tag_path(rect.translated(0, 1.6), corner, notch=block.status == "kept"))
+    # Of a shadow below only this rim would show; outlines are dear to paint.
+    rim = QRectF(rect.left() + 0.5, rect.bottom(), rect.width() - 3.0, 1.6)
+    painter.fillRect(rim, colour(theme["paper_shadow"]))
     painter.setPen(pen(edge, 1.6 if dress.hover else 1.0))
-    painter.setBrush(colour(dress.tint or theme["paper"]))
+    painter.setBrush(_tinted(rect, theme, dress))
     painter.drawPath(tag_path(rect, corner, notch=block.status == "kept"))
     if not hole:
         # Larger type takes its place.
@@ -237,21 +301,36 @@ def _paper(
     painter.drawEllipse(spot, 5.6, 5.6)
 
 
+def _apart(dress: Dress, detail: float) -> float:
+    """Width of the paper left free between the founders' edge and a tint, a pixel at least."""
+    return max(1.2, 1.0 / max(detail, 0.1)) if dress.tint or dress.mixed else 0.0
+
+
 def _stripe(
-    painter: QPainter, block: Block, rect: QRectF, theme: Theme, numbers: dict[str, int]
+    painter: QPainter,
+    block: Block,
+    rect: QRectF,
+    theme: Theme,
+    numbers: dict[str, int],
+    *,
+    apart: float = 0.0,
 ) -> None:
     inner = QRectF(rect.left() + 0.5, rect.top() + 0.5, sizes().stripe, rect.height() - 1.0)
+    if apart:
+        gap = QRectF(inner.right(), inner.top(), apart, inner.height())
+        painter.fillRect(gap, colour(theme["paper"]))
     if block.withheld:
         hatch(painter, inner, theme["ink_soft"], 4.0, way=1, width=0.8)
         return
     y = inner.top()
+    marks = marks_of(numbers.items()) if theme.patterned else {}
     shares = sorted(block.shares, key=lambda item: numbers.get(item[0], 99) % 99)
     for at, (founder, part) in enumerate(shares):
         high = inner.height() * part
         if at == len(shares) - 1 and block.unknown_share < 1e-9:
             high = inner.bottom() - y
         part_rect = QRectF(inner.left(), y, inner.width(), high)
-        share(painter, part_rect, numbers.get(founder, -1), theme, initial=founder[:1])
+        share(painter, part_rect, numbers.get(founder, -1), theme, initial=marks.get(founder, ""))
         y += high
         if y < inner.bottom() - 0.5:
             painter.fillRect(
@@ -293,83 +372,133 @@ def _text(
     room = rect.right() - left - 26
     painter.setPen(colour(theme["ink"]))
     if detail < MIDDLE:
-        size, line = (20.0, 28.0) if dress.word else (22.0, 35.0)
+        size, line = (20.0, 28.0) if dress.word else (FAR_CODE, 35.0)
         room = rect.right() - left - 6
         painter.setFont(font(theme, size, strong=True))
-        painter.drawText(
-            QPointF(left, rect.top() + line), elided(theme, size, block.title, room, strong=True)
-        )
+        painter.drawText(QPointF(left, rect.top() + line), _title(block, theme, size, room))
         if dress.word:
             painter.setFont(font(theme, 16.0))
             painter.drawText(QPointF(left, rect.top() + 47), elided(theme, 16.0, dress.word, room))
         return
     size = measures.code_type
     painter.setFont(font(theme, size, strong=True))
-    painter.drawText(
-        QPointF(left, rect.top() + 23), elided(theme, size, block.title, room, strong=True)
-    )
+    painter.drawText(QPointF(left, rect.top() + 23), _title(block, theme, size, room))
     size = measures.name_type
     line = rect.top() + 40
-    below = block.subtitle or block.generation_name
+    below = _second_line(block)
     room = rect.right() - left - (14 if block.status == "kept" else 8)
-    room -= _value(painter, theme, dress, QPointF(left + room, line), room)
+    wide = _value(painter, theme, dress, QPointF(left, line), room * 0.62 if below else room)
+    left, room = left + wide, room - wide
     # On a deep tint the softer ink could not be read.
-    ink = theme["ink"] if dress.tint else theme["ink_soft"]
+    ink = theme["ink"] if dress.tint or dress.mixed else theme["ink_soft"]
     painter.setPen(colour(ink))
     if block.sort == "chain":
         sign(painter, "selfing", left + 5, line - 4, 5, ink)
         painter.setPen(colour(ink))
-        below = f"{block.selfings} selfings"
+        below = tell(f"{block.selfings} selfings")
         left, room = left + 15, room - 15
     painter.setFont(font(theme, size))
-    if below:
-        painter.drawText(QPointF(left, line), elided(theme, size, below, room))
+    if below and room > size:
+        painter.drawText(QPointF(left, line), shortened(theme, size, below, room))
 
 
-def _value(painter: QPainter, theme: Theme, dress: Dress, end: QPointF, room: float) -> float:
-    """The value behind the tint, at the right end of the second line; the room that it takes."""
+def _title(block: Block, theme: Theme, size: float, room: float) -> str:
+    """The code as it is; what a pack is called, in short where that has no room."""
+    if block.sort != "pack":
+        return shortened(theme, size, block.title, room, strong=True)
+    told = tell(block.title)
+    if QFontMetricsF(font(theme, size, strong=True)).horizontalAdvance(told) > room:
+        count, _, rest = block.title.partition(" ")
+        return f"+{count}" if rest.startswith("more") else f"{count} …"
+    return told
+
+
+def _second_line(block: Block) -> str:
+    """Name or generation of a plant; of a founder that it is one; what a pack holds."""
+    if not block.subtitle:
+        return block.generation_name
+    if block.sort == "pack":
+        return tell(block.subtitle)
+    word, mark, name = block.subtitle.partition(" · ")
+    return tell(word) + mark + name if word == "founder" else block.subtitle
+
+
+def _value(painter: QPainter, theme: Theme, dress: Dress, start: QPointF, room: float) -> float:
+    """The value behind the tint, always first on the second line; the room that it takes."""
     if not dress.word:
         return 0.0
     size = sizes().name_type
     patched = theme.patterned and dress.mark >= 0
     patch = 16.0 if patched else 0.0
-    text = elided(theme, size, dress.word, room * 0.62 - patch, strong=True)
+    text = elided(theme, size, dress.word, room - patch, strong=True)
     type_ = font(theme, size, strong=True)
     wide = QFontMetricsF(type_).horizontalAdvance(text)
     painter.setFont(type_)
     painter.setPen(colour(theme["ink"]))
-    painter.drawText(QPointF(end.x() - wide, end.y()), text)
+    painter.drawText(QPointF(start.x() + patch, start.y()), text)
     if patched:
-        spot = QRectF(end.x() - wide - patch, end.y() - 9.5, 12, 10)
-        share(painter, spot, dress.mark, theme)
+        _mark(painter, QPointF(start.x() + 6, start.y() - 4.5), theme, dress.mark)
     return wide + patch + 8.0
 
 
-def _tabs(painter: QPainter, block: Block, rect: QRectF, theme: Theme) -> None:
-    up, down = tab_rects(block, rect)
+def _tabs(painter: QPainter, block: Block, rect: QRectF, theme: Theme, detail: float) -> None:
+    up, down = tab_rects(block, rect, detail)
+    large = _tab_scale(detail)
     for tab, upwards in ((up, True), (down, False)):
         if tab is None:
             continue
         painter.setPen(pen(theme["paper_edge"], 1.0))
         painter.setBrush(colour(theme["paper_behind"]))
-        painter.drawRoundedRect(tab, 3, 3)
-        head = QRectF(tab.left(), tab.top(), 14 if not upwards else tab.width(), tab.height())
-        chevron(painter, head, upwards, theme["ink_soft"])
+        painter.drawRoundedRect(tab, 3 * large, 3 * large)
+        wide = tab.width() if upwards else 14 * large
+        head = QRectF(tab.left(), tab.top(), wide, tab.height())
+        chevron(painter, head, upwards, theme["ink_soft"], large)
         if not upwards:
-            painter.setFont(font(theme, 9.5))
+            painter.setFont(font(theme, _TAB_TYPE * large))
             painter.setPen(colour(theme["ink_soft"]))
-            painter.drawText(QPointF(tab.left() + 13, tab.bottom() - 3), str(block.more_down))
+            room = QRectF(head.right() - 1, tab.top(), tab.right() - head.right(), tab.height())
+            painter.drawText(room, _MIDDLE_LEFT, str(block.more_down))
+
+
+def _focus_ring(painter: QPainter, rect: QRectF, theme: Theme, detail: float) -> None:
+    """A ring with heavy corners on a faint glow: like no other line of the picture."""
+    thick = max(_RING, _RING / max(detail, 0.03))
+    around = rect.adjusted(-5, -5, 5, 5)
+    outline = tag_path(around, sizes().corner + 3)
+    if detail >= FAR:
+        glow = pen(theme["accent"], thick + 12)
+        glow.setColor(colour(theme["accent"], 0.26))
+        painter.setPen(glow)
+        painter.drawPath(outline)
+    painter.setPen(pen(theme["accent"], thick))
+    painter.drawPath(outline)
+    if detail < FAR:
+        return
+    corner, arm = sizes().corner + 3, 13.0
+    left, top, right, bottom = around.left(), around.top(), around.right(), around.bottom()
+    heavy = QPainterPath(QPointF(left, top + arm))
+    heavy.lineTo(left, top)
+    heavy.lineTo(left + arm, top)
+    heavy.moveTo(left, bottom - arm)
+    heavy.lineTo(left, bottom)
+    heavy.lineTo(left + arm, bottom)
+    heavy.moveTo(right - arm, bottom)
+    heavy.lineTo(right, bottom)
+    heavy.lineTo(right, bottom - arm)
+    heavy.moveTo(right - corner, top)
+    heavy.lineTo(right, top + corner)
+    painter.setPen(pen(theme["accent"], 1.7 * thick))
+    painter.drawPath(heavy)
 
 
 def _rings(painter: QPainter, rect: QRectF, theme: Theme, dress: Dress, detail: float) -> None:
     painter.setBrush(Qt.BrushStyle.NoBrush)
     thick = max(2.4, 1.4 / max(detail, 0.02))
     if dress.focus:
-        painter.setPen(pen(theme["accent"], thick))
-        painter.drawPath(tag_path(rect.adjusted(-5, -5, 5, 5), sizes().corner + 3))
+        _focus_ring(painter, rect, theme, detail)
     marked = dress.selected and not dress.focus
     if marked or dress.lit:
-        wide = 9 if dress.focus else 5
+        wide = 11 if dress.focus else 5
         painter.setPen(
             pen(
                 theme["select"],

@@ -8,15 +8,25 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
-from dataclasses import dataclass
-from functools import cache
+from dataclasses import dataclass, replace
+from functools import cache, lru_cache
 from typing import Any
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.drawing.blocks import Block, Knot
 from pedigreeview.places import resource
 
-__all__ = ["THEMES", "Sizes", "Theme", "contrast", "sizes", "text_width", "theme"]
+__all__ = [
+    "THEMES",
+    "Sizes",
+    "Theme",
+    "contrast",
+    "mixed",
+    "sizes",
+    "softened",
+    "text_width",
+    "theme",
+]
 
 THEMES = ("light", "dark", "grey")
 
@@ -28,6 +38,10 @@ class Theme:
     name: str
     colours: dict[str, str]
     founders: tuple[str, ...]
+    classes: tuple[str, ...]
+    """Muted papers for the classes of a tint, the deepest first; the last for all other classes."""
+    statuses: dict[str, str]
+    """The same for what became of a plant."""
     patterned: bool
     """Founders are drawn as patterns, not as plain colour."""
     fonts: tuple[str, ...]
@@ -40,6 +54,13 @@ class Theme:
     def founder(self, number: int) -> str:
         """Colour of a founder's number in the palette; -1 is that of the others."""
         return self.founders[number] if 0 <= number < len(self.founders) else self["others"]
+
+    def class_papers(self, count: int) -> tuple[str, ...]:
+        """Papers for so many classes in their order, as far apart as can be, the deepest first."""
+        own = self.classes[:-1]
+        if count < 2:
+            return own[:count]
+        return tuple(own[round(at * (len(own) - 1) / (count - 1))] for at in range(count))
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +155,8 @@ def theme(name: str = "light") -> Theme:
         name,
         dict(own["colours"]),
         tuple(own["founders"]),
+        tuple(own["classes"]),
+        dict(own["statuses"]),
         bool(own["patterned"]),
         tuple(tokens["type"]["families"]),
         dict(tokens["type"]["sizes"]),
@@ -151,6 +174,33 @@ def sizes() -> Sizes:
         name_type=type_sizes["name"],
         small_type=type_sizes["small"],
     )
+
+
+@lru_cache(maxsize=1024)
+def mixed(one: str, other: str, share: float) -> str:
+    """A colour between two, with a share of the other, 0 to 1."""
+    parts = []
+    for at in (1, 3, 5):
+        a, b = int(one[at : at + 2], 16), int(other[at : at + 2], 16)
+        parts.append(round(a + (b - a) * share))
+    return "#{:02x}{:02x}{:02x}".format(*parts)
+
+
+_SOFTENED: dict[tuple[str, str, float], Theme] = {}
+
+
+def softened(held: Theme, share: float) -> Theme:
+    """The theme as it looks on a band at an opacity; faster to paint with than see-through."""
+    key = (held.name, held["band"], share)
+    found = _SOFTENED.get(key)
+    if found is None:
+        band = held["band"]
+        found = _SOFTENED[key] = replace(
+            held,
+            colours={name: mixed(band, one, share) for name, one in held.colours.items()},
+            founders=tuple(mixed(band, one, share) for one in held.founders),
+        )
+    return found
 
 
 def contrast(one: str, other: str) -> float:

@@ -18,7 +18,7 @@ from numpy.typing import NDArray
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.filtering import latest_values
-from pedigreeview.drawing.theme import Theme, contrast
+from pedigreeview.drawing.theme import Theme, contrast, mixed
 
 if TYPE_CHECKING:
     from pedigreeview.book.book import Book
@@ -87,7 +87,8 @@ class TintKey:
     entries : the classes, for values that are words
     ramp : colours from the lowest to the highest value, for values that are numbers
     ticks : (place from 0 to 1, number as text) along the ramp
-    note : how many plants have no value
+    note : what else is to be said, as how many plants have no value
+    missing : plants without a value, where values are words
     """
 
     title: str
@@ -95,11 +96,13 @@ class TintKey:
     ramp: tuple[str, ...] = ()
     ticks: tuple[tuple[float, str], ...] = ()
     note: str = ""
+    missing: int = 0
 
     def words(self) -> str:
         """The key as a sentence."""
         if self.entries:
             said = ", ".join(f"{item.words} ({item.plants:,})" for item in self.entries)
+            said += f", no value ({self.missing:,})" if self.missing else ""
         elif self.ticks:
             said = f"from {self.ticks[0][1]}, palest, to {self.ticks[-1][1]}, deepest"
         else:
@@ -169,6 +172,20 @@ class Tint:
             return {}
         return {code: int(self.step[row]) for code, row in self._rows(codes)}
 
+    def also(self, tags: Iterable[tuple[str, ...]]) -> list[str]:
+        """What a picture shows besides the key: 'mixed' packs, and plants with 'no value'.
+
+        tags : the plants of each tag
+        """
+        rows, found = self._row, set()
+        for codes in tags:
+            steps = {int(self.step[rows[code]]) if code in rows else -1 for code in codes}
+            if len(steps) > 1:
+                found.add("mixed")
+            elif steps == {-1}:
+                found.add("no value")
+        return sorted(found)
+
     def words_by_code(self, codes: Iterable[str]) -> dict[str, str]:
         """Printed value by code of the plants asked for; none without a value."""
         return {code: self.word(row) for code, row in self._rows(codes)}
@@ -177,7 +194,7 @@ class Tint:
 def ramp(theme: Theme, steps: int = _STEPS) -> tuple[str, ...]:
     """Colours from the paper to the deepest tone on which the ink can still be read."""
     deepest = _readable(theme, theme["select"])
-    return tuple(_mixed(theme["paper"], deepest, at / max(1, steps - 1)) for at in range(steps))
+    return tuple(mixed(theme["paper"], deepest, at / max(1, steps - 1)) for at in range(steps))
 
 
 def tint(net: PedigreeNetwork, wanted: Wanted, theme: Theme) -> Tint:
@@ -214,7 +231,7 @@ def tint(net: PedigreeNetwork, wanted: Wanted, theme: Theme) -> Tint:
     if wanted.kind == "status":
         plants = net.book.plants
         found = [plants[code].status for code in net.codes]
-        return _classed(net, theme, "Status", found, _STATUSES)
+        return _classed(net, theme, "Status", found, _STATUSES, statuses=True)
     return _trait(net, wanted.of, theme)
 
 
@@ -296,27 +313,36 @@ def _scaled(
 
 
 def _classed(
-    net: PedigreeNetwork, theme: Theme, title: str, found: list[str], order: Sequence[str]
+    net: PedigreeNetwork,
+    theme: Theme,
+    title: str,
+    found: list[str],
+    order: Sequence[str],
+    *,
+    statuses: bool = False,
 ) -> Tint:
-    """One colour for each class, in the order given, then the fullest first."""
+    """One muted colour for each class, in the order given, then the fullest first."""
     count = Counter(value for value in found if value)
     listed = [value for value in order if value in count]
     rest = sorted((v for v in count if v not in set(listed)), key=lambda v: (-count[v], v))
     classes = [*listed, *rest]
     own, others = classes[:_MOST], classes[_MOST:]
-    colours = [_readable(theme, theme.founder(number)) for number in range(len(own))]
+    papers = theme.class_papers(len(own))
+    if statuses:
+        papers = tuple(theme.statuses.get(value, theme.classes[-1]) for value in own)
+    colours = [_readable(theme, paper) for paper in papers]
     entries = [
         KeyEntry(held, value, count[value]) for held, value in zip(colours, own, strict=True)
     ]
     number = {value: at for at, value in enumerate(own)}
     if others:
-        colours.append(_readable(theme, theme["others"]))
+        colours.append(_readable(theme, theme.classes[-1]))
         total = sum(count[value] for value in others)
         entries.append(KeyEntry(colours[-1], f"{len(others)} others", total))
         number.update(dict.fromkeys(others, len(own)))
     number[""] = -1
     step = np.fromiter(map(number.__getitem__, found), np.int64, len(found))
-    key = TintKey(title, entries=tuple(entries), note=_without(step))
+    key = TintKey(title, entries=tuple(entries), missing=int((step < 0).sum()))
     return Tint(key, net.codes, step, tuple(colours), found.__getitem__)
 
 
@@ -334,17 +360,9 @@ def _readable(theme: Theme, wanted: str) -> str:
         return wanted
     for _ in range(12):
         middle = (low + high) / 2
-        fits = contrast(theme["ink"], _mixed(theme["paper"], wanted, middle)) >= _READABLE
+        fits = contrast(theme["ink"], mixed(theme["paper"], wanted, middle)) >= _READABLE
         low, high = (middle, high) if fits else (low, middle)
-    return _mixed(theme["paper"], wanted, low)
-
-
-def _mixed(one: str, other: str, share: float) -> str:
-    parts = []
-    for at in (1, 3, 5):
-        a, b = int(one[at : at + 2], 16), int(other[at : at + 2], 16)
-        parts.append(round(a + (b - a) * share))
-    return "#{:02x}{:02x}{:02x}".format(*parts)
+    return mixed(theme["paper"], wanted, low)
 
 
 def _parted(values: str) -> tuple[str, ...]:

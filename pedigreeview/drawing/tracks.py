@@ -80,21 +80,36 @@ def assign_tracks(bars: Sequence[Bar], clear: float) -> int:
     return len(used)
 
 
+@dataclass(slots=True, eq=False)
+class _Around:
+    """What matters to one bar when it is tried on other tracks."""
+
+    bar: Bar
+    crossed: list[tuple[Bar, int, int]]
+    """Bars that it may cross: how often when they lie above it, and when they lie below."""
+    beside: list[Bar]
+    """Bars that it must not share a track with."""
+    above: list[Bar]
+    below: list[Bar]
+
+
 def _settle(bars: list[Bar], above: dict[int, list[Bar]], clear: float, count: int) -> int:
     """Move single bars to other tracks, or to a new one between two, while that saves crossings."""
+    all_around = _all_around(bars, above, clear)
     for _ in range(6):
         changed = False
-        for bar in bars:
-            now = _cost(bar, bar.track, bars)
+        for around in all_around:
+            bar = around.bar
+            now = _cost(around, bar.track)
             if not now:
                 continue
             best, found = now - 0.5, None
             for half in range(-1, 2 * count):
                 track = half / 2
-                if track == bar.track or not _free(bar, track, bars, above, clear):
+                if track == bar.track or not _free(around, track):
                     continue
                 # A track more makes the gap higher, so it has to save more than one crossing.
-                cost = _cost(bar, track, bars) + (1.0 if half % 2 else 0.0)
+                cost = _cost(around, track) + (1.0 if half % 2 else 0.0)
                 if cost < best:
                     best, found = cost, track
             if found is not None:
@@ -109,32 +124,44 @@ def _settle(bars: list[Bar], above: dict[int, list[Bar]], clear: float, count: i
     return count
 
 
-def _cost(bar: Bar, track: float, bars: list[Bar]) -> int:
+def _all_around(bars: list[Bar], above: dict[int, list[Bar]], clear: float) -> list[_Around]:
+    found = [_Around(bar, [], [], above[id(bar)], []) for bar in bars]
+    by_bar = {id(around.bar): around for around in found}
+    for around in found:
+        for high in around.above:
+            by_bar[id(high)].below.append(around.bar)
+    for at, one in enumerate(found):
+        for other in found[at + 1 :]:
+            left, right = one.bar, other.bar
+            if left.left - clear < right.right and right.left - clear < left.right:
+                one.beside.append(right)
+                other.beside.append(left)
+                over, under = _crossings(right, left), _crossings(left, right)
+                if over or under:
+                    one.crossed.append((right, over, under))
+                    other.crossed.append((left, under, over))
+    return found
+
+
+def _cost(around: _Around, track: float) -> int:
     """Crossings of one bar with all others when it lies on a track."""
-    return sum(
-        _crossings(other, bar) if other.track < track else _crossings(bar, other)
-        for other in bars
-        if other is not bar and other.track != track
-    )
+    total = 0
+    for other, over, under in around.crossed:
+        if other.track < track:
+            total += over
+        elif other.track > track:
+            total += under
+    return total
 
 
-def _free(
-    bar: Bar, track: float, bars: list[Bar], above: dict[int, list[Bar]], clear: float
-) -> bool:
-    if any(other.track >= track for other in above[id(bar)]):
-        return False
-    for other in bars:
-        if other is bar:
-            continue
-        if bar in above[id(other)] and other.track <= track:
+def _free(around: _Around, track: float) -> bool:
+    for high in around.above:
+        if high.track >= track:
             return False
-        if (
-            other.track == track
-            and bar.left - clear < other.right
-            and (other.left - clear < bar.right)
-        ):
+    for low in around.below:
+        if low.track <= track:
             return False
-    return True
+    return all(other.track != track for other in around.beside)
 
 
 def _must_lie_above(high: Bar, low: Bar) -> bool:

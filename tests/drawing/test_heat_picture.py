@@ -6,6 +6,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QPainter
 
 from pedigreeview.book.faults import Fault
@@ -134,6 +135,26 @@ def test_a_table_of_thousands_is_one_small_image() -> None:
     assert held.small_image(0.25) is small
     frame = HeatFrame(0.25, 0.0, 0.0, *held.whole(0.25))
     assert not painted(held, frame).isNull()
+
+
+def test_halves_of_a_large_image_give_the_same_tones_as_the_image_itself() -> None:
+    count = 1200
+    at = np.arange(count)
+    values = np.minimum(at[:, None], at[None, :]) / count
+    held = HeatPicture(tuple(map(str, range(count))), values, theme("light"), text=1.0)
+    assert [half.width() for half in held.halved] == [600, 300]
+    small = held.small_image(0.4)  # made out of the half, 600 wide
+    direct = held.image.scaled(
+        480,
+        480,
+        Qt.AspectRatioMode.IgnoreAspectRatio,
+        Qt.TransformationMode.SmoothTransformation,
+    )
+    for place in range(20, 480, 50):
+        one, other = small.pixelColor(place, 240), direct.pixelColor(place, 240)
+        assert abs(one.red() - other.red()) <= 4
+        assert abs(one.blue() - other.blue()) <= 4
+    assert HeatPicture(("A",), np.eye(1), theme("light"), text=1.0).halved == ()
 
 
 @pytest.mark.parametrize("kind", ["svg", "pdf", "png"])

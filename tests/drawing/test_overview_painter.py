@@ -11,6 +11,7 @@ from pedigreeview.book.records import Plant
 from pedigreeview.drawing.overview import Overview, overview_of
 from pedigreeview.drawing.overview_painter import (
     MOST_LINES,
+    Drawn,
     OverviewPainter,
     _dashes,
     band_name,
@@ -88,13 +89,13 @@ def test_it_paints_at_every_zoom_in_every_theme(
 def test_lines_are_capped_far_away_and_all_there_near(gui: object, overview: Overview) -> None:
     painter = OverviewPainter(overview, theme("light"))
     _painted(painter, _fitted(overview))
-    drawn, there = painter.drawn
+    drawn, there = painter.drawn.lines, painter.drawn.there
     assert len(overview.above) > MOST_LINES
     assert drawn == MOST_LINES
     assert there == len(overview.above)
     near = Frame(overview.width / 2, 1.0, 60.0, 120.0, 700, 400, 100)
     _painted(painter, near)
-    drawn, there = painter.drawn
+    drawn, there = painter.drawn.lines, painter.drawn.there
     assert drawn == there > 0
 
 
@@ -114,11 +115,11 @@ def test_lines_of_what_is_hidden_are_left_out(gui: object, overview: Overview) -
     painter = OverviewPainter(overview, theme("light"))
     hidden = np.ones(len(overview), bool)
     _painted(painter, _fitted(overview), Showing(hidden=hidden))
-    assert painter.drawn == (0, 0)
+    assert painter.drawn == Drawn()
     hidden[:] = overview.band > 1
     _painted(painter, _fitted(overview), Showing(hidden=hidden))
     kept = ~hidden[overview.above] & (overview.family_band[overview.below] <= 1)
-    assert painter.drawn[1] == int(kept.sum())
+    assert painter.drawn.there == int(kept.sum())
 
 
 def test_the_mark_and_its_relatives_are_drawn(gui: object, overview: Overview) -> None:
@@ -130,6 +131,49 @@ def test_the_mark_and_its_relatives_are_drawn(gui: object, overview: Overview) -
     lit = _painted(painter, _fitted(overview), showing)
     assert _hues(plain, light["accent"]) == 0
     assert _hues(lit, light["accent"]) > 100
+
+
+def _steps_away(overview: Overview, row: int, *, upwards: bool) -> list[set[int]]:
+    """Rows one step away, and two, walked from plant to plant."""
+    links = overview.links
+    pairs = list(zip(links.parent.tolist(), links.child.tolist(), strict=True))
+    found, last = [], {row}
+    for _ in range(2):
+        last = {a if upwards else b for a, b in pairs if (b if upwards else a) in last}
+        found.append(last)
+    return found
+
+
+def test_with_many_relatives_lines_lead_to_the_near_ones_only(
+    gui: object, overview: Overview
+) -> None:
+    painter = OverviewPainter(overview, theme("light"))
+    links = overview.links
+    many = [links.ancestors(at).sum() + links.descendants(at).sum() for at in range(200, 300)]
+    row = 200 + int(np.argmax(many))
+    showing = Showing(row, links.ancestors(row), links.descendants(row))
+    _painted(painter, _fitted(overview), showing)
+    kin = painter.kin(showing)
+    assert kin.near
+    assert painter.drawn.near
+    assert painter.drawn.kin == len(kin.upper) + len(kin.lower) < painter.drawn.kin_there
+    one, two = _steps_away(overview, row, upwards=True)
+    assert set(painter._above[kin.upper].tolist()) == one | two
+    one, two = _steps_away(overview, row, upwards=False)
+    families = {int(overview.family[child]) for child in one | two}
+    assert set(painter._below[kin.lower].tolist()) == families
+    # No other lines lie behind them, so the window says of none that it is left out.
+    assert (painter.drawn.lines, painter.drawn.there) == (0, 0)
+
+
+def test_with_few_relatives_all_their_lines_are_drawn(gui: object) -> None:
+    overview = _book(60)
+    painter = OverviewPainter(overview, theme("light"))
+    row = int(np.argmax(overview.band))
+    showing = Showing(row, overview.links.ancestors(row), overview.links.descendants(row))
+    _painted(painter, _fitted(overview), showing)
+    assert not painter.drawn.near
+    assert painter.drawn.kin == painter.drawn.kin_there > 2
 
 
 def test_tags_print_the_value_of_a_tint(gui: object, overview: Overview) -> None:
@@ -174,7 +218,7 @@ def test_a_map_of_nothing_and_of_one_plant(gui: object) -> None:
 
 
 def test_bands_are_named() -> None:
-    assert [band_name(number) for number in (0, 3, -1)] == ["Founders", "Gen. 3", "In loops"]
+    assert [band_name(number) for number in (0, 3, -1)] == ["Founders", "Generation 3", "In loops"]
 
 
 def test_dashes_lie_along_their_lines_with_gaps_between() -> None:

@@ -12,8 +12,15 @@ from hypothesis import strategies as st
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import Plant
 from pedigreeview.drawing.overview import Overview, overview_of
-from pedigreeview.drawing.overview_raster import Band, Frame, Showing, clipped, mixed, pattern
-from pedigreeview.drawing.theme import theme
+from pedigreeview.drawing.overview_raster import (
+    Band,
+    Frame,
+    Showing,
+    bar_of,
+    clipped,
+    pattern,
+)
+from pedigreeview.drawing.theme import mixed, theme
 from pedigreeview.network import PedigreeNetwork
 from tests.drawing.random_books import add_cross
 
@@ -88,17 +95,49 @@ def _mask(overview: Overview, *codes: str) -> np.ndarray:
     return overview.rows_of(set(codes))
 
 
-def test_relatives_are_told_apart_by_more_than_colour(overview: Overview) -> None:
+def test_relatives_are_told_apart_by_place_and_keep_their_colours(overview: Overview) -> None:
+    showing = Showing(
+        selected=overview.row("P0"),
+        ancestors=_mask(overview, "A", "P2"),
+        descendants=_mask(overview, "P1", "P2"),
+    )
+    over = _column(overview, "A", 8.0, showing)
+    thick = bar_of(ROWS)
+    assert over[:thick] == [LIGHT["accent"]] * thick
+    assert set(over[thick:]) == {LIGHT.founder(0)}
+    under = _column(overview, "P1", 8.0, showing)
+    assert under[-thick:] == [LIGHT["select"]] * thick
+    assert set(under[:-thick]) == {LIGHT.founder(0), LIGHT.founder(1)}
+    both = _column(overview, "P2", 8.0, showing)
+    assert (both[0], both[-1]) == (LIGHT["accent"], LIGHT["select"])
+    # The plant itself keeps its colours; others have them, but paler.
+    assert set(_column(overview, "P0", 8.0, showing)) == {LIGHT.founder(0), LIGHT.founder(1)}
+    others = set(_column(overview, "B", 8.0, showing))
+    assert others == {mixed(LIGHT["band"], LIGHT.founder(1), 0.5)}
+
+
+def test_what_does_not_fit_is_fainter_than_what_is_beside_relatives(overview: Overview) -> None:
     showing = Showing(
         selected=overview.row("P0"),
         ancestors=_mask(overview, "A"),
-        descendants=_mask(overview, "P1"),
+        descendants=_mask(overview),
+        faded=_mask(overview, "B"),
     )
-    assert set(_column(overview, "A", 8.0, showing)) == {LIGHT["accent"]}
-    below = _column(overview, "P1", 8.0, showing)
-    assert set(below) == {LIGHT["select"], mixed(LIGHT["select"], LIGHT["paper"], 0.78)}
-    others = set(_column(overview, "B", 8.0, showing))
-    assert others == {mixed(LIGHT["band"], LIGHT.founder(1), 0.24)}
+    assert set(_column(overview, "B", 8.0, showing)) == {
+        mixed(LIGHT["band"], LIGHT.founder(1), 0.24)
+    }
+
+
+@pytest.mark.parametrize("pixels", [0.5, 2.0, 8.0, 20.0])
+def test_no_two_neighbouring_columns_of_a_relative_differ_by_a_texture(
+    overview: Overview, pixels: float
+) -> None:
+    below = np.ones(len(overview), bool)
+    showing = Showing(0, np.zeros(len(overview), bool), below)
+    frame = _frame(overview, pixels)
+    image = Band(overview, LIGHT).pixels(1, frame, frame.width, ROWS, showing)
+    last = {f"#{int(pixel) & 0xFFFFFF:06x}" for pixel in image[-1].tolist()}
+    assert last <= {LIGHT["select"], LIGHT["band"]}
 
 
 def test_what_is_hidden_is_not_drawn_and_what_is_faded_is_put_back(overview: Overview) -> None:

@@ -18,7 +18,8 @@ from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
 from pedigreeview.book.book import Book
-from pedigreeview.book.records import Cross, Plant
+from pedigreeview.book.records import Cross, Plant, PollenCandidate
+from pedigreeview.drawing import placing
 from pedigreeview.drawing.placing import Placed, place
 from pedigreeview.drawing.theme import sizes
 from pedigreeview.drawing.view import Look, choose
@@ -170,6 +171,67 @@ def test_a_pinned_plant_stands_still_through_folds_and_their_undoing(book, data)
         placed = place(choose(net, Look(focus=focus, pins=pins, unfolded=unfolded)), placed)
         assert placed.block_of(focus).middle == spot
     assert placed.view == choose(net, Look(focus=focus, pins=pins))
+
+
+CROWDED = (
+    ("x0", "V2", "", 2),
+    ("x1", "x0-0", "x0-0", 1),
+    ("x2", "V3", "x0-0 0.5, self 0.3", 0),
+    ("x3", "x1-0", "x1-0", 2),
+    ("x5", "", "V1", 2),
+    ("x9", "V1", "V1", 2),
+    ("x10", "x0-0", "V0 0.5, self 0.3", 0),
+    ("x12", "V2", "x5-1", 1),
+    ("x13", "V2", "V0", 2),
+    ("x13r", "V0", "V2", 3),
+    ("x14", "x9-1", "x0-1", 0),
+    ("x15", "x0-1", "V2 0.5, self 0.3", 0),
+    ("x17", "V2", "x3-1", 0),
+    ("x17r", "x3-1", "V2", 2),
+    ("x19", "x17r-1", "x0-0", 0),
+)
+"""Crosses with seed parent, pollen parent or its candidates, and plants raised: found by search."""
+UNRECORDED = {"x1-0": 2, "x9-1": 2, "x13r-0": 2}
+LEFT_OUT = ("x3-0", "x5-0", "x9-0", "x17r-0")
+
+
+def crowded() -> Book:
+    """A book whose lines find no place between its tags at the usual distance."""
+    book = Book()
+    for code in ("V0", "V1", "V2"):
+        book.add(Plant(code, kind="variety"))
+    book.add(Plant("V3", kind="plant"))
+    for cross, seed, pollen, _ in CROWDED:
+        uncertain = "," in pollen
+        intended = "open" if not pollen else "selfing" if seed == pollen else "cross"
+        sure = "" if uncertain else pollen
+        book.add(Cross(cross, seed_parent=seed, pollen_parent=sure, intended=intended))
+        for one in pollen.split(", ") if uncertain else ():
+            candidate, odds = one.split()
+            book.pollen_candidates.append(PollenCandidate(cross, candidate, float(odds)))
+    for cross, _, _, count in CROWDED:
+        for number in range(count):
+            code = f"{cross}-{number}"
+            if code not in LEFT_OUT:
+                status = "kept" if code == "x9-1" else "growing" if code == "x1-0" else ""
+                selfings = UNRECORDED.get(code, 0)
+                book.add(Plant(code, cross=cross, selfings=selfings, status=status))
+    return book
+
+
+def test_crowded_tags_stand_wider_until_lines_can_be_told_apart(monkeypatch):
+    view = choose(net_of(crowded()), Look(focus="V2"))
+    assert uprights_too_close(place(view)) == []
+    monkeypatch.setattr(placing, "_TRIES", 1)
+    assert uprights_too_close(place(view))
+
+
+@QUICK
+@given(books(), st.data())
+def test_uprights_of_different_lines_can_be_told_apart(book, data):
+    net = net_of(book)
+    focus = data.draw(st.sampled_from([None, *net.codes]))
+    assert uprights_too_close(place(choose(net, Look(focus=focus)))) == []
 
 
 def test_bars_that_run_into_each_other_are_found():

@@ -9,7 +9,7 @@ import pytest
 from pedigreeview import read
 from pedigreeview.drawing.blocks import Link, View
 from pedigreeview.drawing.placing import Line, Placed, place
-from pedigreeview.drawing.strokes import BREAK, strokes, strokes_of
+from pedigreeview.drawing.strokes import BREAK, CLEAR, GRAIN_BREAK, strokes, strokes_of
 from pedigreeview.drawing.view import Look, choose
 from pedigreeview.places import demo
 
@@ -72,3 +72,44 @@ def test_no_two_lines_of_a_demo_share_a_grain(name):
     everything = [spot for spots in found for spot in spots]
     assert len(everything) == len(set(everything))
     assert len(everything) > 100
+
+
+def _joints(stroke_line: Line) -> set[tuple[float, float]]:
+    return {spot for _, points in stroke_line.routes for spot in points}
+
+
+@pytest.mark.parametrize(
+    "name", ["two_peas_both_ways", "tansy_and_the_moths", "a_leaf_for_hollin_plate"]
+)
+def test_no_gap_near_an_end_or_a_bend_of_a_line_of_grains(name):
+    """Bits of two or three grains beside a corner belong to no line that an eye can follow."""
+    net = read(demo(name))
+    made = strokes(place(choose(net, Look()))).strokes
+    taken = {spot for stroke in made if stroke.line.role == "pollen" for spot in stroke.spots}
+    gaps = 0
+    for stroke in made:
+        if stroke.line.role != "pollen":
+            continue
+        missing = set(strokes_of(stroke.line).spots) - set(stroke.spots)
+        gaps += bool(missing)
+        for x, y in missing:
+            for jx, jy in _joints(stroke.line):
+                if (jy == y and abs(jx - x) < CLEAR - GRAIN_BREAK) or (
+                    jx == x and abs(jy - y) < CLEAR - GRAIN_BREAK
+                ):
+                    # Left out only where the grain of another line lies.
+                    assert any(abs(tx - x) <= 3 and abs(ty - y) <= 3 for tx, ty in taken)
+    assert gaps
+
+
+def test_the_upper_line_is_broken_where_the_lower_one_bends():
+    grains = line("p", "pollen", ((0.0, 30.0), (60.0, 30.0), (60.0, 90.0)))
+    over = line("s", "seed", ((54.0, 0.0), (54.0, 90.0)))
+    found = {stroke.line.key: stroke for stroke in strokes(picture(over, grains)).strokes}
+    assert found["p"].spots == strokes_of(grains).spots
+    assert found["s"].upright == [(54.0, 0.0, 30.0 - BREAK), (54.0, 30.0 + BREAK, 90.0)]
+
+
+def test_grains_begin_at_the_port_and_go_on_evenly():
+    spots = strokes_of(line("p", "pollen", ((0.0, 0.0), (0.0, 54.0)))).spots
+    assert spots == [(0.0, 6.0 * at) for at in range(10)]

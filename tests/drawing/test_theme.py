@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.drawing.founders import PALETTE_SIZE
+from pedigreeview.drawing.patterns import outlined
 from pedigreeview.drawing.theme import THEMES, contrast, sizes, text_width, theme
 
 TEXT = (
@@ -112,3 +115,88 @@ def test_sizes_lie_on_the_grid():
 
 def test_longer_text_is_wider():
     assert text_width("18-01-07-3", 15) > text_width("18-01", 15) > 0
+
+
+def _lab(colour: str) -> tuple[float, float, float]:
+    """CIELAB of a colour under daylight (CIE 15, from memory)."""
+    raw = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
+    r, g, b = (v / 12.92 if v <= 0.04045 else ((v + 0.055) / 1.055) ** 2.4 for v in raw)
+    x = (0.4124 * r + 0.3576 * g + 0.1805 * b) / 0.9505
+    y = 0.2126 * r + 0.7152 * g + 0.0722 * b
+    z = (0.0193 * r + 0.1192 * g + 0.9505 * b) / 1.089
+    fx, fy, fz = (v ** (1 / 3) if v > 0.008856 else 7.787 * v + 16 / 116 for v in (x, y, z))
+    return 116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)
+
+
+@pytest.mark.parametrize("number", range(PALETTE_SIZE))
+def test_a_founder_keeps_its_hue_in_light_and_dark(number):
+    """Only lightness and depth shift; 30 degrees are the width of one name of a colour (own)."""
+    hues = []
+    for name in ("light", "dark"):
+        _, a, b = _lab(theme(name).founders[number])
+        assert math.hypot(a, b) > 15, "a grey has no hue"
+        hues.append(math.degrees(math.atan2(b, a)))
+    apart = abs(hues[0] - hues[1]) % 360
+    assert min(apart, 360 - apart) <= 30
+
+
+@pytest.mark.parametrize("name", ["light", "dark"])
+def test_a_founder_can_be_seen_on_paper_or_has_an_outline_that_can(name):
+    """3 : 1 for what is needed to understand a picture (WCAG 2.1, 1.4.11)."""
+    held = theme(name)
+    assert contrast(held["line_soft"], held["paper"]) >= 3
+    for founder in held.founders:
+        assert (contrast(founder, held["paper"]) >= 3) != outlined(founder, held["paper"])
+    assert sum(outlined(founder, held["paper"]) for founder in held.founders) <= 4
+
+
+@pytest.mark.parametrize("eyes", ["usual", "no red cones", "no green cones"])
+@pytest.mark.parametrize("name", ["light", "dark"])
+def test_papers_of_classes_differ_from_each_other_and_from_founders(name, eyes):
+    held, matrix = theme(name), EYES[eyes]
+    founders = [_seen(colour, matrix) for colour in held.founders]
+    for papers in (held.classes, tuple(held.statuses.values())):
+        seen = [_seen(colour, matrix) for colour in papers]
+        for at, one in enumerate(seen):
+            assert min(math.dist(one, other) for other in founders) >= 0.045, papers[at]
+            # The last class is for all others, and is the same grey in any company.
+            least = 0.015 if at == 11 else 0.03
+            for other in seen[:at]:
+                assert math.dist(one, other) >= least, papers[at]
+
+
+@pytest.mark.parametrize("name", THEMES)
+def test_statuses_grow_paler_and_a_culled_plant_is_nearly_grey(name):
+    held = theme(name)
+    away = [contrast(held.statuses[word], held["paper"]) for word in ("kept", "growing")]
+    if name != "dark":
+        away.append(contrast(held.statuses["finished"], held["paper"]))
+        assert away == sorted(away, reverse=True)
+    assert away[0] > away[1]
+    for word in ("culled", "lost"):
+        _, a, b = _lab(held.statuses[word])
+        assert math.hypot(a, b) < 8
+    assert set(held.statuses) == {"kept", "growing", "finished", "culled", "lost"}
+
+
+def test_few_classes_take_papers_far_apart():
+    held = theme("light")
+    assert held.class_papers(1) == held.classes[:1]
+    assert held.class_papers(2) == (held.classes[0], held.classes[10])
+    for count in range(1, 12):
+        assert len(set(held.class_papers(count))) == count
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "least"),
+    [("paper", "band", 1.4), ("band", "ground", 1.1), ("bar_empty", "paper", 1.9)],
+)
+def test_the_dark_theme_is_not_flat(one, other, least):
+    held = theme("dark")
+    assert contrast(held[one], held[other]) >= least
+
+
+@pytest.mark.parametrize("name", THEMES)
+@pytest.mark.parametrize("ground", ["band", "ground", "frame"])
+def test_the_frame_of_a_reciprocal_pair_can_be_seen(name, ground):
+    assert contrast(theme(name)["frame_edge"], theme(name)[ground]) >= 3

@@ -100,7 +100,8 @@ def test_status_in_the_order_of_a_season(net: PedigreeNetwork) -> None:
     assert [item.words for item in held.key.entries] == ["kept", "growing", "culled"]
     assert "P0" not in held.by_code()
     assert _words(held)["P0"] == ""
-    assert held.key.note == "2 without a value stay plain."
+    assert held.key.missing == 2
+    assert held.key.words() == "Status: kept (1), growing (2), culled (2), no value (2)."
 
 
 def test_a_measure_takes_the_latest_value_and_the_range_found(net: PedigreeNetwork) -> None:

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.records import ParentFinding, Plant, PollenCandidate
+from pedigreeview.drawing.blocks import FOUNDERS, IN_LOOPS, PINNED_APART, Row
 from pedigreeview.drawing.folds import SINGLES
 from pedigreeview.drawing.view import CAP, Look, choose
 from pedigreeview.network import PedigreeNetwork
@@ -280,3 +281,60 @@ def test_sister_families_that_are_each_one_pack_are_one_pack_in_the_whole_book()
     opened = choose(net, Look(unfolded=frozenset({pack.key})))
     titles = [block.title for block in opened.blocks if block.sort == "pack"]
     assert titles == ["6 sibs"] * 5
+
+
+def looped_book() -> Book:
+    """A and B made x-0; y-0 and z-0 are each other's parents; z-1 has no further relative."""
+    book = Book()
+    for code in ("A", "B"):
+        book.add(Plant(plant=code, kind="variety"))
+    add_cross(book, "x", "A", "B")
+    book.add(Plant(plant="x-0", cross="x"))
+    add_cross(book, "y", "x-0", "z-0")
+    book.add(Plant(plant="y-0", cross="y"))
+    add_cross(book, "z", "y-0", "A")
+    for number in range(2):
+        book.add(Plant(plant=f"z-{number}", cross="z"))
+    return book
+
+
+def rows_are_true(net: PedigreeNetwork, view) -> None:
+    for block in view.blocks:
+        if not block.codes:
+            continue
+        row = view.rows[block.row]
+        known = [code for code in block.codes if net.parent_codes(code)]
+        if row.label == FOUNDERS:
+            assert not known, (block.key, row)
+        if known:
+            said = {-1 if (one := net.generation(code)) is None else one for code in block.codes}
+            assert row.generation in said, (block.key, row)
+
+
+@settings(max_examples=60, deadline=None)
+@given(books(), st.data())
+def test_a_row_says_the_generation_that_the_network_does(book, data):
+    net = PedigreeNetwork.from_records(book)
+    pins = tuple(data.draw(st.lists(st.sampled_from(net.codes), max_size=3, unique=True)))
+    focus = data.draw(st.sampled_from([None, *net.codes]))
+    depths = data.draw(st.integers(0, 2)), data.draw(st.integers(0, 2))
+    rows_are_true(net, choose(net, Look(focus, *depths, pins=pins)))
+
+
+@pytest.mark.parametrize("focus", [None, "A", "x-0", "y-0", "z-0"])
+def test_plants_in_a_loop_stand_in_no_generation(focus):
+    net = PedigreeNetwork.from_records(looped_book())
+    view = choose(net, Look(focus, 1, 1))
+    rows_are_true(net, view)
+    said = {view.rows[block.row].label for block in view.blocks if {"y-0", "z-0"} & {*block.codes}}
+    assert said == {IN_LOOPS}
+
+
+def test_a_pinned_plant_without_relatives_stands_in_its_own_generation():
+    book = looped_book()
+    add_cross(book, "f2", "x-0", "x-0")
+    book.add(Plant(plant="f2-0", cross="f2"))
+    net = PedigreeNetwork.from_records(book)
+    view = choose(net, Look("A", 0, 0, pins=("f2-0", "z-1")))
+    rows = {block.code: view.rows[block.row] for block in view.blocks if block.code}
+    assert rows == {"A": Row(0, FOUNDERS), "f2-0": Row(2, "F2"), "z-1": Row(-1, PINNED_APART)}

@@ -259,12 +259,25 @@ def test_a_ghost_hangs_below_its_two_parents(seed, pollen):
     roles = {(link.role, link.above) for link in view.links if link.below == GHOST_KNOT}
     assert roles == {("seed", f"plant:{seed}"), ("pollen", f"plant:{pollen}")}
     assert tag.row > max(rows[f"plant:{seed}"], rows[f"plant:{pollen}"])
+    own = [net.generation(code) or 0 for code in (seed, pollen)]
+    assert view.rows[tag.row].generation == max(own) + 1
     # Half of each parent's shares: by hand for C1 × C2, a quarter of each grandparent.
     if (seed, pollen) == ("C1", "C2"):
         assert dict(tag.shares) == {"G1": 0.25, "G2": 0.25, "M1": 0.25, "M2": 0.25}
     placed = place(view)
     assert placed.block(GHOST_TAG) is not None
     assert GHOST_TAG not in {block.key for block in choose(net, Look(focus="G1", down=3)).blocks}
+
+
+def test_a_ghost_between_two_generations_has_a_row_of_its_own():
+    net = pedigree(*FIRST_COUSINS)
+    view = choose(net, Look(focus="G1", up=0, down=0, pins=("C1",), ghost=Ghost("M1", "M2")))
+    tag = next(block for block in view.blocks if block.key == GHOST_TAG)
+    assert [row.generation for row in view.rows] == sorted({row.generation for row in view.rows})
+    assert view.rows[tag.row].generation == 1
+    rows = {block.code: view.rows[block.row].generation for block in view.blocks if block.code}
+    assert rows["C1"] == net.generation("C1")
+    place(view)
 
 
 def test_a_ghost_brings_its_parents_along():
