@@ -15,7 +15,7 @@ import sys
 import traceback
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, NoReturn
+from typing import TYPE_CHECKING, Any, NoReturn
 
 from pedigreeview import __version__, read
 from pedigreeview.book.dates import is_date
@@ -25,6 +25,8 @@ from pedigreeview.commands.answer import NOT_DONE, Answer
 from pedigreeview.commands.labels import LABEL_KINDS, LISTS, PAPERS
 from pedigreeview.commands.report import COLOURS, PARTS
 from pedigreeview.commands.streams import prepare, say, silence, write_document, write_lines
+from pedigreeview.drawing.margins import MOST_MM
+from pedigreeview.drawing.picture_files import PAPERS as DIAGRAM_PAPERS
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -36,7 +38,7 @@ COMMANDS = {
     "summary": "what a book holds, its selfings and reciprocal pairs",
     "coefficients": "inbreeding, generation, cytoplasm line and founder shares of plants",
     "relate": "how two plants are related, and through whom",
-    "diagram": "write the picture (.svg .pdf .png) or the network (.dot .graphml)",
+    "diagram": "write the picture (.svg .pdf .png) or the network (.dot .graphml .gexf .json)",
     "check": "what in the records cannot be right, and how to mend it",
     "convert": "between a book, a folder of tables, a plant table and other formats",
     **exchange_words.COMMANDS,
@@ -82,6 +84,9 @@ examples:
 examples:
   pedigreeview diagram plants.csv --out plants.pdf
   pedigreeview diagram plants.csv --out tp.svg --focus TP --up 0 --down 3
+  pedigreeview diagram plants.csv --out plants.pdf --paper A3 --tiled --grey
+  pedigreeview diagram plants.csv --out plants.pdf --margin 20
+      --caption "Both ways across, 2021." --caption "Seed of 21-01 to be had in autumn."
   pedigreeview diagram plants.csv --out plants.graphml""",
     "check": """\
 examples:
@@ -160,6 +165,12 @@ def _day(text: str) -> str:
     if not is_date(text):
         raise argparse.ArgumentTypeError(f"{text!r} is no date such as 2026-06-12")
     return text
+
+
+def _margin(text: str) -> float:
+    if not re.fullmatch(r"\d{1,2}(\.\d{1,3})?", text, re.ASCII) or float(text) > MOST_MM:
+        raise argparse.ArgumentTypeError(f"{text!r} is no margin from 0 to {MOST_MM:g} mm")
+    return float(text)
 
 
 def _fixation(text: str) -> float:
@@ -241,6 +252,29 @@ def _add_words(name: str, command: argparse.ArgumentParser) -> None:
         )
         command.add_argument(
             "--down", type=_whole, metavar="N", help="generations below the focus (2)"
+        )
+        command.add_argument(
+            "--margin", type=_margin, metavar="MM", help="blank on all four sides, 0 to 50 mm; "
+            "on paper from 5 (.pdf 10, .svg and .png 8)",
+        )  # fmt: skip
+        command.add_argument(
+            "--caption", action="append", default=[], metavar="TEXT",
+            help="a line of your own below the title; may be given again",
+        )  # fmt: skip
+        command.add_argument(
+            "--paper", choices=DIAGRAM_PAPERS, metavar="PAPER",
+            help=f"paper of a .pdf (A4): {', '.join(DIAGRAM_PAPERS)}",
+        )  # fmt: skip
+        command.add_argument(
+            "--landscape", action=argparse.BooleanOptionalAction, default=None,
+            help="paper of a .pdf lengthwise (as the picture fits better)",
+        )  # fmt: skip
+        command.add_argument(
+            "--tiled", action="store_true",
+            help="a .pdf at full size over several sheets, with marks to join them",
+        )  # fmt: skip
+        command.add_argument(
+            "--grey", action="store_true", help="without colour, founders told apart by pattern"
         )
     if name in ("labels", "sheets"):
         _add_paper_words(name, command)
@@ -335,6 +369,19 @@ def _add_report_words(command: argparse.ArgumentParser) -> None:
     )  # fmt: skip
 
 
+def _finish(chosen: argparse.Namespace) -> dict[str, Any]:
+    """What was chosen for a picture, as words of `save_picture`."""
+    found = {
+        "margin": chosen.margin,
+        "caption": "\n".join(chosen.caption) or None,
+        "paper": chosen.paper,
+        "landscape": chosen.landscape,
+        "tiled": chosen.tiled or None,
+        "theme": "grey" if chosen.grey else None,
+    }
+    return {name: value for name, value in found.items() if value is not None}
+
+
 def command_parsers() -> dict[str, argparse.ArgumentParser]:
     """The parser of each command by its name."""
     found: dict[str, argparse.ArgumentParser] = {}
@@ -410,7 +457,12 @@ def _do(chosen: argparse.Namespace) -> Answer | int:
 
         format_of(chosen.out)
         return diagram(
-            network(chosen.file), chosen.out, focus=chosen.focus, up=chosen.up, down=chosen.down
+            network(chosen.file),
+            chosen.out,
+            focus=chosen.focus,
+            up=chosen.up,
+            down=chosen.down,
+            finish=_finish(chosen),
         )
     if chosen.command == "check":
         from pedigreeview.commands.check import check

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from pedigreeview.book.faults import Fault, Place
+from pedigreeview.book.ticks import Tick, no_tick
 from pedigreeview.commands.answer import Answer, counted
 from pedigreeview.commands.columns import set_in_columns
 from pedigreeview.commands.convert import STREAM, stream_bytes, target_format, write_target
@@ -37,15 +38,15 @@ def _pairs(words: Sequence[str], option: str) -> list[tuple[str, str]]:
     return found
 
 
-def _opened(source: str) -> Sheets:
+def _opened(source: str, tick: Tick) -> Sheets:
     from pedigreeview.exchange.spreadsheets import open_table, read_table
 
     if source == STREAM:
-        return read_table(stream_bytes(), "standard input")
-    return open_table(source)
+        return read_table(stream_bytes(), "standard input", tick)
+    return open_table(source, tick)
 
 
-def _plan(sheets: Sheets, chosen: Any) -> ImportPlan:
+def _plan(sheets: Sheets, chosen: Any, tick: Tick) -> ImportPlan:
     from pedigreeview.exchange.import_plan import guess_plan, meanings, unknown_marks
 
     table = sheets.named(chosen.sheet or "")
@@ -59,7 +60,7 @@ def _plan(sheets: Sheets, chosen: Any) -> ImportPlan:
                 "Name the row with the headings, or 0 where there is none.",
             )
         heading = None if chosen.heading_row == 0 else lines.index(chosen.heading_row)
-    plan = guess_plan(sheets, chosen.sheet or "", heading=heading, form=chosen.form)
+    plan = guess_plan(sheets, chosen.sheet or "", heading=heading, form=chosen.form, tick=tick)
     known = meanings(plan.form)
     for name, meaning in _pairs(chosen.column or (), "--column"):
         word, _, trait = meaning.partition(":")
@@ -76,7 +77,7 @@ def _plan(sheets: Sheets, chosen: Any) -> ImportPlan:
             raise Fault(f"A column cannot mean {word!r}.", None, f"Use one of: {', '.join(known)}.")
         plan = plan.meaning(column.index, word, trait)
     if chosen.column:
-        plan = replace(plan, marks=unknown_marks(table, replace(plan, marks={})))
+        plan = replace(plan, marks=unknown_marks(table, replace(plan, marks={}), tick))
     if chosen.dates:
         plan = replace(plan, date_order=chosen.dates)
     if chosen.seed_parent_first:
@@ -105,21 +106,24 @@ def _plan_lines(sheets: Sheets, plan: ImportPlan) -> list[str]:
     return [*said, "", *set_in_columns(rows, ("column", "meaning", "because"))]
 
 
-def import_table(chosen: Any, base: Book | None) -> Answer:
+def import_table(chosen: Any, base: Book | None, tick: Tick = no_tick) -> Answer:
     """Read a table by a plan and write what comes of it.
 
     Parameters
     ----------
     chosen : the words of the command
     base : the book of `--into`, or None
+    tick : called now and then; where it raises, nothing is written
     """
     from pedigreeview.exchange.importing import carry_out, preview
     from pedigreeview.exchange.same_plants import look_alikes
 
-    sheets = _opened(chosen.file)
-    plan = _plan(sheets, chosen)
+    sheets = _opened(chosen.file, tick)
+    plan = _plan(sheets, chosen, tick)
     alike = [
-        group for group in look_alikes(sheets, plan, base) if not set(group.codes) & set(plan.same)
+        group
+        for group in look_alikes(sheets, plan, base, tick)
+        if not set(group.codes) & set(plan.same)
     ]
     for group in alike[:_SHOWN]:
         say(
@@ -127,7 +131,7 @@ def import_table(chosen: Any, base: Book | None) -> Answer:
             f"To take one for the other say --same {group.codes[1]}={group.proposed}"
         )
     if chosen.preview:
-        shown = preview(sheets, plan, rows=_SHOWN)
+        shown = preview(sheets, plan, rows=_SHOWN, tick=tick)
         lines = [*_plan_lines(sheets, plan), ""]
         lines += set_in_columns(
             [[str(line), *cells] for line, cells in shown.rows], ("row", *shown.headings)
@@ -139,12 +143,12 @@ def import_table(chosen: Any, base: Book | None) -> Answer:
         return Answer(lines)
     if chosen.target is None and not (base is not None and _own_file(chosen.into)):
         raise Fault("TO must be given.", None, "See pedigreeview import --help.")
-    imported = carry_out(sheets, plan, base)
+    imported = carry_out(sheets, plan, base, tick=tick)
     for line in imported.report.lines():
         say(line)
     _say_differences(imported.comparison, chosen.take)
     words = f"Import {Path(chosen.file).name}" if chosen.file != STREAM else "Import a table"
-    return _written(imported, chosen, base, words)
+    return _written(imported, chosen, base, words, tick)
 
 
 def _own_file(path: str | None) -> bool:
@@ -170,7 +174,7 @@ def _say_differences(comparison: Comparison | None, take: str | None) -> None:
         say(sentence)
 
 
-def _written(imported: Imported, chosen: Any, base: Book | None, words: str) -> Answer:
+def _written(imported: Imported, chosen: Any, base: Book | None, words: str, tick: Tick) -> Answer:
     from pedigreeview.network import PedigreeNetwork
 
     if base is None:
@@ -182,16 +186,16 @@ def _written(imported: Imported, chosen: Any, base: Book | None, words: str) -> 
     if chosen.target is None:
         from pedigreeview.book.book_file import BookFile
 
-        with BookFile.open(chosen.into) as file:
+        with BookFile.open(chosen.into, tick=tick) as file:
             with file.edit(words) as edit:
-                imported.apply(edit, chosen.take)
+                imported.apply(edit, chosen.take, tick=tick)
             net = PedigreeNetwork.from_records(file.book)
         plants = counted(len(net.book.plants), "plant")
         return Answer([f"Wrote {chosen.into}: {plants}."], None, net.problems())
     from pedigreeview.book.edits import Edit
 
     edit = Edit(base, words)
-    imported.apply(edit, chosen.take)
+    imported.apply(edit, chosen.take, tick=tick)
     net = PedigreeNetwork.from_records(edit.book)
     held = target_format(chosen.target, chosen.to)
     return write_target(net, chosen.target, held, Path(chosen.into), replace=chosen.replace)
@@ -201,18 +205,21 @@ def _source(chosen: Any) -> Path | None:
     return None if chosen.file == STREAM else Path(chosen.file)
 
 
-def merge_books(mine: Book, theirs: Book, chosen: Any) -> Answer:
-    """Write two books as one; clashing codes of the second are changed by a rule, shown first."""
+def merge_books(mine: Book, theirs: Book, chosen: Any, tick: Tick = no_tick) -> Answer:
+    """Write two books as one; clashing codes of the second are changed by a rule, shown first.
+
+    tick : called now and then; where it raises, nothing is written
+    """
     from pedigreeview.exchange.merging import RenameRule, compare, proposed_names
     from pedigreeview.network import PedigreeNetwork
 
     rule = RenameRule(chosen.before, chosen.behind if chosen.behind is not None else " (2)")
     if chosen.behind is None and chosen.before:
         rule = RenameRule(chosen.before, "")
-    names = proposed_names(mine, theirs, rule)
+    names = proposed_names(mine, theirs, rule, tick)
     for (table, old), new in names.items():
         say(f"Clashes in {table.replace('_', ' ')}: their {old!r} becomes {new!r}.")
-    comparison = compare(mine, theirs, names=names)
+    comparison = compare(mine, theirs, names=names, tick=tick)
     _say_differences(comparison, chosen.take)
     new = counted(len(comparison.new), "new record")
     differ = counted(len(comparison.differences), "difference")
@@ -224,7 +231,7 @@ def merge_books(mine: Book, theirs: Book, chosen: Any) -> Answer:
     from pedigreeview.book.edits import Edit
 
     edit = Edit(mine, "Merge two books")
-    comparison.apply(edit, chosen.take, photo=_photos(theirs))
+    comparison.apply(edit, chosen.take, photo=_photos(theirs), tick=tick)
     say(f"{said}.")
     net = PedigreeNetwork.from_records(edit.book)
     held = target_format(chosen.target, chosen.to)

@@ -14,6 +14,7 @@ from pedigreeview.drawing.theme import theme as theme_named
 from pedigreeview.reports.label_lines import Mark, text_mark
 from pedigreeview.reports.paper_lists import MARGIN, Block, Part, page_size
 from pedigreeview.reports.paper_type import shortened, width_of, wrapped
+from pedigreeview.reports.report_words import counted, tr
 
 __all__ = ["BedRow", "Spot", "bed_plan_parts", "bed_rows", "spot_of"]
 
@@ -136,17 +137,22 @@ def bed_plan_parts(
         blocks += _strip(book, row, width)
         guessed = guessed or not row.counted
     notes = [
-        "Thick box: kept on purpose. Struck through: culled, lost or finished. "
-        "Empty box: nothing stands there."
+        tr(
+            "Thick box: kept on purpose. Struck through: culled, lost or finished. "
+            "Empty box: nothing stands there."
+        )
     ]
     if guessed:
         notes.append(
-            "~ beside a row: positions are not recorded, its plants stand in the order of the book."
+            tr(
+                "~ beside a row: positions are not recorded, its plants stand in the order of the "
+                "book."
+            )
         )
     return [
         Part(
-            "Map of the beds",
-            "Row by row; positions are counted from the stake, which stands at the left.",
+            tr("Map of the beds"),
+            tr("Row by row; positions are counted from the stake, which stands at the left."),
             None,
             tuple(blocks),
             notes=tuple(notes),
@@ -181,10 +187,10 @@ def _strip(book: Book, row: BedRow, width: float) -> list[Block]:
     for start in range(0, len(slots), across):
         marks: list[Mark] = []
         if start == 0:
-            name = row.row or ("" if row.bed else "no bed named")
+            name = row.row or ("" if row.bed else tr("no bed named"))
             held = shortened(theme, 26, name, _STAKE - 60, strong=True)
             marks.append(text_mark(theme, held, 26, strong=True).moved(0, 26))
-            count = f"{len(codes)} plant" + ("" if len(codes) == 1 else "s")
+            count = counted(len(codes), tr("{} plant"), tr("{} plants"))
             count += "" if row.counted else " ~"
             marks.append(text_mark(theme, count, 22, soft=True).moved(0, 60))
             marks += _stake(_STAKE - 34)

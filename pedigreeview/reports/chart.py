@@ -7,43 +7,67 @@ a failed export leaves an older file as it was.
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.drawing.application import ensure_gui
+from pedigreeview.drawing.picture_files import PAPERS, SUFFIXES
 from pedigreeview.drawing.theme import theme as theme_named
 from pedigreeview.drawing.view import Look, choose
 from pedigreeview.exchange.writing import replace_file
+from pedigreeview.reports.report_words import tr
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
-
-    from PySide6.QtGui import QImage, QPaintDevice, QPainter
+    from PySide6.QtGui import QImage
 
     from pedigreeview.drawing.placing import Orientation, Placed
     from pedigreeview.drawing.tinting import Tint
     from pedigreeview.drawing.worker import Tick
     from pedigreeview.network import PedigreeNetwork
     from pedigreeview.reports.pages import Pages
-    from pedigreeview.reports.sheets import Sheet
+    from pedigreeview.reports.sheets import Matter
 
 __all__ = [
     "PAPERS",
     "SUFFIXES",
+    "Finish",
     "file_stem",
+    "pages_of",
     "picture_of",
     "preview_of",
     "save_picture",
-    "save_placed",
+    "write_picture",
 ]
 
-SUFFIXES = (".svg", ".pdf", ".png")
-PAPERS = ("A5", "A4", "A3", "A2", "A1", "A0", "Letter", "Legal", "Tabloid")
-_MOST_PIXELS = 240_000_000
 _APART_FROM = 400
 """Blocks from which the picture is laid out in another process."""
-_PDF_DPI = 600
+
+
+@dataclass(frozen=True, slots=True)
+class Finish:
+    """How a picture goes out: the words on it, its paper, its margin, its colours."""
+
+    title: str = ""
+    """Blank: the name of the book."""
+    caption: str = ""
+    """In the words of the person, below the title."""
+    paper: str = "A4"
+    landscape: bool | None = None
+    """Of paper; None takes the way in which the picture comes out larger."""
+    tiled: bool = False
+    """Over several sheets of paper, with marks to join them, at nearly full size."""
+    margin: float | None = None
+    """Blank on all sides in mm; None: the usual one of paper or of a picture."""
+    theme: str = "light"
+    date: str = ""
+    """ISO date of the drawing; blank: today."""
+    pins: Sequence[str] = ()
+    """Plants marked A, B, C and so on; without any, those of the look."""
+    lit_paths: Iterable[Sequence[str]] = ()
+    """Lines of descent to bring out, each as codes from plant to plant."""
 
 
 def save_picture(
@@ -52,9 +76,11 @@ def save_picture(
     *,
     look: Look | None = None,
     title: str = "",
+    caption: str = "",
     paper: str = "A4",
     landscape: bool | None = None,
     tiled: bool = False,
+    margin: float | None = None,
     dpi: int = 150,
     theme: str = "light",
     orientation: Orientation = "down",
@@ -62,42 +88,28 @@ def save_picture(
     pins: Sequence[str] = (),
     lit_paths: Iterable[Sequence[str]] = (),
     tick: Tick | None = None,
+    laid_out: Callable[[Pages], object] | None = None,
 ) -> Path:
     """Write the picture of a network; the kind of file goes by its suffix.
 
     look : what to show; the whole book without one
-    paper, landscape, tiled : for PDF; landscape None takes what fits better; tiled keeps full size
-        over as many sheets as it takes, with marks to join them
+    title, caption, paper, landscape, tiled, margin, theme, date, pins, lit_paths : as of `Finish`
     dpi : for PNG, 96 being one pixel for each picture unit
-    pins : plants marked A, B, C and so on; without any, those of the look
-    lit_paths : lines of descent to bring out, each as codes from plant to plant
+    laid_out : is given the sheets of a PDF before they are written
 
     Raises
     ------
-    Fault : an unknown suffix or paper, a focus that is no plant, a picture too large for the dpi
+    Fault : an unknown suffix or paper, a focus that is no plant, a picture too large for the dpi,
+        a margin out of bounds, a caption that is too long
     """
     path = Path(path)
+    finish = Finish(
+        title, caption, paper, landscape, tiled, margin, theme, date, tuple(pins), lit_paths
+    )
     _check(path, paper)
     look = look or Look()
     placed = picture_of(net, look, orientation=orientation, tick=tick)
-    name = net.book.settings.name
-    title = title or name or "Pedigree"
-    return save_placed(
-        placed,
-        path,
-        title=title,
-        below=words_below(net, look, title, name),
-        paper=paper,
-        landscape=landscape,
-        tiled=tiled,
-        dpi=dpi,
-        theme=theme,
-        date=date,
-        pins=pins or look.pins,
-        lit_paths=lit_paths,
-        faded=look.faded,
-        tint=tint_of(net, look, theme),
-    )
+    return write_picture(net, placed, look, path, finish, dpi=dpi, tick=tick, laid_out=laid_out)
 
 
 def tint_of(net: PedigreeNetwork, look: Look, theme: str) -> Tint | None:
@@ -131,54 +143,67 @@ def file_stem(net: PedigreeNetwork) -> str:
     return "-".join([*words, "pedigree"])
 
 
+def pages_of(net: PedigreeNetwork, placed: Placed, look: Look, finish: Finish) -> Pages:
+    """The sheets of paper that a placed picture takes.
+
+    Raises
+    ------
+    Fault : as of `lay_out`
+    """
+    from pedigreeview.reports.pages import lay_out
+
+    return lay_out(
+        _matter_of(net, placed, look, finish),
+        paper=finish.paper,
+        landscape=finish.landscape,
+        tiled=finish.tiled,
+        margin=finish.margin,
+    )
+
+
 def preview_of(
-    net: PedigreeNetwork,
-    placed: Placed,
-    look: Look,
-    *,
-    kind: str,
-    title: str = "",
-    paper: str = "A4",
-    landscape: bool | None = None,
-    tiled: bool = False,
-    theme: str = "light",
-    pins: Sequence[str] = (),
-    lit_paths: Iterable[Sequence[str]] = (),
+    net: PedigreeNetwork, placed: Placed, look: Look, finish: Finish, *, kind: str
 ) -> tuple[QImage, str]:
     """A picture of the sheets as they will be written, and what to know of them beforehand."""
     ensure_gui()
-    from pedigreeview.reports.pages import lay_out
     from pedigreeview.reports.preview import preview
-    from pedigreeview.reports.sheets import compose, matter
+    from pedigreeview.reports.sheets import compose
+
+    if kind == "pdf":
+        pages = pages_of(net, placed, look, finish)
+        return preview(pages), pages.words()
+    sheet = compose(_matter_of(net, placed, look, finish), finish.margin)
+    return preview(sheet), f"{sheet.width:.0f} by {sheet.height:.0f} pixels at 96 dots an inch."
+
+
+def _matter_of(net: PedigreeNetwork, placed: Placed, look: Look, finish: Finish) -> Matter:
+    from pedigreeview.reports.sheets import matter
 
     name = net.book.settings.name
-    title = title or name or "Pedigree"
-    held = matter(
+    title = finish.title or name or tr("Pedigree")
+    return matter(
         placed,
-        theme_named(theme),
+        theme_named(finish.theme),
         title=title,
         below=words_below(net, look, title, name),
-        pins=pins or look.pins,
-        lit_paths=lit_paths,
+        caption=finish.caption,
+        date=finish.date,
+        pins=finish.pins or look.pins,
+        lit_paths=finish.lit_paths,
         faded=look.faded,
-        tint=tint_of(net, look, theme),
+        tint=tint_of(net, look, finish.theme),
     )
-    if kind == "pdf":
-        pages = lay_out(held, paper=paper, landscape=landscape, tiled=tiled)
-        return preview(pages), pages.words()
-    sheet = compose(held)
-    return preview(sheet), f"{sheet.width:.0f} by {sheet.height:.0f} pixels at 96 dots an inch."
 
 
 def words_below(net: PedigreeNetwork, look: Look, title: str, name: str) -> str:
     parts = [name] if name and name != title else []
     if look.focus is None:
-        parts.append(f"the whole book, {len(net.codes)} plants")
+        parts.append(tr("the whole book, {} plants").format(len(net.codes)))
     else:
         plant = net.book.plants[look.focus].name
-        parts.append(f"focus {look.focus}" + (f" ({plant})" if plant else ""))
+        parts.append(tr("focus {}").format(look.focus) + (f" ({plant})" if plant else ""))
         if look.way.mode == "near":
-            parts.append(f"{look.up} generations up, {look.down} down")
+            parts.append(tr("{} generations up, {} down").format(look.up, look.down))
     line = ", ".join(parts)
     return line[:1].upper() + line[1:]
 
@@ -196,142 +221,43 @@ def _check(path: Path, paper: str) -> None:
         )
 
 
-def save_placed(
+def write_picture(
+    net: PedigreeNetwork,
     placed: Placed,
+    look: Look,
     path: Path,
+    finish: Finish,
     *,
-    title: str,
-    below: str = "",
-    paper: str = "A4",
-    landscape: bool | None = None,
-    tiled: bool = False,
     dpi: int = 150,
-    theme: str = "light",
-    date: str = "",
-    pins: Sequence[str] = (),
-    lit_paths: Iterable[Sequence[str]] = (),
-    faded: Iterable[str] = (),
-    tint: Tint | None = None,
+    tick: Tick | None = None,
+    laid_out: Callable[[Pages], object] | None = None,
 ) -> Path:
-    """Write a placed picture with title, legend, base and date."""
-    _check(path, paper)
-    colours = theme_named(theme)
+    """Write a placed picture with title, caption, legend, base and date; see `save_picture`."""
+    _check(path, finish.paper)
     ensure_gui()
-    from pedigreeview.reports.pages import lay_out
-    from pedigreeview.reports.sheets import compose, matter
+    from pedigreeview.drawing.picture_files import pdf_writer, write_png, write_svg
+    from pedigreeview.reports.printing import print_pages
+    from pedigreeview.reports.sheets import compose
 
-    held = matter(
-        placed,
-        colours,
-        title=title,
-        below=below,
-        date=date,
-        pins=pins,
-        lit_paths=lit_paths,
-        faded=faded,
-        tint=tint,
-    )
     kind = path.suffix.lower()
+    if kind == ".pdf":
+        pages = pages_of(net, placed, look, finish)
+        if laid_out is not None:
+            laid_out(pages)
+        with replace_file(path) as beside:
+            print_pages(pages, pdf_writer(Path(beside), pages.matter.title), tick)
+        return path
+    sheet = compose(_matter_of(net, placed, look, finish), finish.margin)
+    held = sheet.matter
     with replace_file(path) as beside:
         if kind == ".svg":
-            _write_svg(compose(held), Path(beside))
-        elif kind == ".pdf":
-            pages = lay_out(held, paper=paper, landscape=landscape, tiled=tiled)
-            _write_pdf(pages, Path(beside))
+            write_svg(
+                sheet,
+                Path(beside),
+                title=held.title,
+                words=held.notes[0],
+                fonts=held.theme.fonts,
+            )
         else:
-            _write_png(compose(held), Path(beside), dpi)
+            write_png(sheet, Path(beside), dpi)
     return path
-
-
-def _write_svg(sheet: Sheet, path: Path) -> None:
-    from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QRectF, QSize
-    from PySide6.QtGui import QPainter
-    from PySide6.QtSvg import QSvgGenerator
-
-    held = QByteArray()
-    buffer = QBuffer(held)
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    made = QSvgGenerator()
-    made.setOutputDevice(buffer)
-    made.setResolution(96)
-    made.setSize(QSize(round(sheet.width), round(sheet.height)))
-    made.setViewBox(QRectF(0, 0, sheet.width, sheet.height))
-    made.setTitle(sheet.matter.title)
-    made.setDescription(sheet.matter.notes[0])
-    painter = QPainter()
-    try:
-        _begin(painter, made, path)
-        sheet.paint(painter)
-    finally:
-        painter.end()
-        buffer.close()
-    text = bytes(held.data()).decode("utf-8")
-    families = ", ".join(f"'{name}'" if " " in name else name for name in sheet.matter.theme.fonts)
-    text = re.sub(r'font-family="[^"]*"', f'font-family="{families}, sans-serif"', text)
-    path.write_text(text, encoding="utf-8")
-
-
-def _begin(painter: QPainter, device: QPaintDevice, path: Path) -> None:
-    if not painter.begin(device):
-        raise Fault(
-            "The picture could not be written.",
-            Place(file=str(path)),
-            "See whether the folder exists and can be written to, and whether the disk is full.",
-        )
-
-
-def _write_png(sheet: Sheet, path: Path, dpi: int) -> None:
-    from PySide6.QtGui import QImage, QPainter
-
-    scale = dpi / 96
-    width, height = round(sheet.width * scale), round(sheet.height * scale)
-    if dpi < 1 or width * height > _MOST_PIXELS or max(width, height) > 32000:
-        raise Fault(
-            f"At {dpi} dpi the picture would be {width} by {height} pixels, too many for a PNG.",
-            Place(file=str(path)),
-            "Choose fewer dpi, or SVG or PDF.",
-        )
-    image = QImage(width, height, QImage.Format.Format_RGB32)
-    image.setDotsPerMeterX(round(dpi / 0.0254))
-    image.setDotsPerMeterY(round(dpi / 0.0254))
-    painter = QPainter()
-    try:
-        _begin(painter, image, path)
-        painter.scale(scale, scale)
-        sheet.paint(painter)
-    finally:
-        painter.end()
-    if not image.save(str(path), "PNG"):  # type: ignore[call-overload]
-        raise Fault(
-            "The picture could not be written.",
-            Place(file=str(path)),
-            "See whether the folder can be written to and whether the disk is full.",
-        )
-
-
-def _write_pdf(pages: Pages, path: Path) -> None:
-    from PySide6.QtCore import QMarginsF
-    from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
-
-    from pedigreeview.reports.pages import MARGIN_MM
-
-    way = QPageLayout.Orientation.Landscape if pages.landscape else QPageLayout.Orientation.Portrait
-    writer = QPdfWriter(str(path))
-    writer.setResolution(_PDF_DPI)
-    writer.setTitle(pages.matter.title)
-    writer.setCreator("pedigreeview")
-    writer.setPageSize(QPageSize(getattr(QPageSize.PageSizeId, pages.paper)))
-    writer.setPageOrientation(way)
-    margins = QMarginsF(MARGIN_MM, MARGIN_MM, MARGIN_MM, MARGIN_MM)
-    writer.setPageMargins(margins, QPageLayout.Unit.Millimeter)
-    painter = QPainter()
-    try:
-        _begin(painter, writer, path)
-        for at in range(pages.count):
-            if at:
-                writer.newPage()
-            painter.resetTransform()
-            painter.scale(_PDF_DPI / 96, _PDF_DPI / 96)
-            pages.paint(painter, at)
-    finally:
-        painter.end()

@@ -14,6 +14,7 @@ from pedigreeview.book.records import Cross
 from pedigreeview.reports.matings import Mating, mating_of
 from pedigreeview.reports.paper_lists import Part
 from pedigreeview.reports.paper_tables import Cell, TableColumn, table_parts
+from pedigreeview.reports.report_words import isolated, tr
 
 __all__ = ["CrossingRow", "crossing_list_parts", "crossing_rows"]
 
@@ -122,30 +123,33 @@ def crossing_list_parts(
     """The crossing list as parts of a document."""
     rows = crossing_rows(book, day, crosses, wanted=wanted)
     columns = [
-        TableColumn("♀ seed parent", 25, grow=0.8),
-        TableColumn("× ♂ pollen parent", 25, grow=0.8),
-        TableColumn("cross", 13, grow=0.2),
-        TableColumn("wanted", 12, "flowers", grow=0.1),
-        TableColumn("so far", 13, "done, set", grow=0.1),
-        TableColumn("flowers", 12, "today", grow=0.1),
-        TableColumn("bud", 12, "closed unsure open", grow=0.1),
-        TableColumn("cover", 12, grow=0.3),
-        TableColumn("tag", 14, grow=0.3),
-        TableColumn("by", 9, grow=0.1),
-        TableColumn("note", 16, grow=1.4),
+        TableColumn(tr("♀ seed parent"), 25, grow=0.8),
+        TableColumn(tr("× ♂ pollen parent"), 25, grow=0.8),
+        TableColumn(tr("cross"), 13, grow=0.2),
+        TableColumn(tr("wanted"), 12, tr("flowers"), grow=0.1),
+        TableColumn(tr("so far"), 13, tr("done, set"), grow=0.1),
+        TableColumn(tr("flowers"), 12, tr("today"), grow=0.1),
+        TableColumn(tr("bud"), 12, tr("closed unsure open"), grow=0.1),
+        TableColumn(tr("cover"), 12, grow=0.3),
+        TableColumn(tr("tag"), 14, grow=0.3),
+        TableColumn(tr("by"), 9, grow=0.1),
+        TableColumn(tr("note"), 16, grow=1.4),
     ]
     cells = [_cells(row) for row in rows]
     cells += [[Cell() for _ in columns] for _ in range(_EMPTY_ROWS)]
     notes = []
     for row in rows:
-        notes += [f"{row.cross}: {caution}" for caution in row.cautions]
+        notes += [f"{isolated(row.cross)}: {tr(caution)}" for caution in row.cautions]
     notes.append(
-        "In the book within the minute: the tag can be lost. "
-        "Clean fingers and brush between plants."
+        tr(
+            "In the book within the minute: the tag can be lost. "
+            "Clean fingers and brush between plants."
+        )
     )
+    below = tr("{}. The seed parent bears the fruit and the tag; in the order of its place.")
     return table_parts(
-        "Crossing list",
-        f"{day}. The seed parent bears the fruit and the tag; in the order of its place.",
+        tr("Crossing list"),
+        below.format(day),
         columns,
         cells,
         keys=2,
@@ -158,16 +162,18 @@ def crossing_list_parts(
 
 def _cells(row: CrossingRow) -> list[Cell]:
     mating = row.mating
-    seed = Cell(mating.seed, _small(mating.seed_name, row.seed_place, row.seed_flower), strong=True)
+    flower = tr(row.seed_flower)
+    seed = Cell(mating.seed, _small(mating.seed_name, row.seed_place, flower), strong=True)
     if mating.sign == "selfing":
-        pollen = Cell("⊗", "selfed")
+        pollen = Cell("⊗", tr("selfed"))
     elif mating.sign == "open":
-        pollen = Cell("○", "open-pollinated")
+        pollen = Cell("○", tr("open-pollinated"))
     else:
-        small = _small(mating.pollen_name, row.pollen_place, row.pollen_flower, *row.pollen)
+        stored = [tr(lot) for lot in row.pollen]
+        small = _small(mating.pollen_name, row.pollen_place, tr(row.pollen_flower), *stored)
         pollen = Cell(mating.pollen, small, strong=True)
     wanted = "" if row.wanted is None else str(row.wanted)
-    state = f"{row.done} done, {row.set} set" if row.done else "none yet"
+    state = tr("{} done, {} set").format(row.done, row.set) if row.done else tr("none yet")
     code = row.cross if row.cross != mating.text else ""
     blank = [Cell() for _ in range(6)]
     return [seed, pollen, Cell(code), Cell(wanted), Cell(small=state), *blank]

@@ -10,6 +10,7 @@ from pedigreeview.book.faults import Fault, Place
 from pedigreeview.reports.matings import Mating, mating_of
 from pedigreeview.reports.paper_lists import Part
 from pedigreeview.reports.paper_tables import Cell, TableColumn, table_parts
+from pedigreeview.reports.report_words import tr
 
 __all__ = ["CrossingPlan", "PlanCell", "crossing_plan", "crossing_plan_parts"]
 
@@ -112,12 +113,12 @@ def crossing_plan_parts(
     book: Book, plan: CrossingPlan, *, paper: str = "A4", landscape: bool = True
 ) -> list[Part]:
     """The plan as parts of a document."""
-    columns = [TableColumn("♀ seed parent", 30, grow=0.4)]
+    columns = [TableColumn(tr("♀ seed parent"), 30, grow=0.4)]
     for code in plan.pollen_parents:
         under = "; ".join(part for part in (_name(book, code), plan.blooms.get(code, "")) if part)
-        heading = f"♂ {code}" if code else "open-pollinated"
+        heading = f"♂ {code}" if code else tr("open-pollinated")
         columns.append(TableColumn(heading, 30, under, grow=0.5))
-    columns.append(TableColumn("further pollen parent", 26, grow=0.4))
+    columns.append(TableColumn(tr("further pollen parent"), 26, grow=0.4))
     rows = []
     for seed in plan.seed_parents:
         small = "; ".join(part for part in (_name(book, seed), plan.blooms.get(seed, "")) if part)
@@ -129,10 +130,12 @@ def crossing_plan_parts(
             ]
         )
     rows += [[Cell() for _ in columns] for _ in range(_EMPTY_ROWS)]
-    season = f"Season {plan.season}. " if plan.season else ""
+    below = tr("Seed parents in rows, pollen parents in columns; with the dates of bloom.")
+    if plan.season:
+        below = f"{tr('Season {}.').format(plan.season)} {below}"
     return table_parts(
-        "Crossing plan",
-        f"{season}Seed parents in rows, pollen parents in columns; with the dates of bloom.",
+        tr("Crossing plan"),
+        below,
         columns,
         rows,
         keys=1,
@@ -141,7 +144,10 @@ def crossing_plan_parts(
         row_height=18.0,
         numbered=False,
         notes=[
-            "In each field: the cross, then flowers wanted, done and set; below is room to write."
+            tr(
+                "In each field: the cross, then flowers wanted, done and set; below is room to "
+                "write."
+            )
         ],
     )
 
@@ -151,8 +157,8 @@ def _cell(cell: PlanCell | None) -> Cell:
         return Cell()
     codes = ", ".join(code for code in cell.crosses if code)
     wanted = "____" if cell.wanted is None else str(cell.wanted)
-    done = f"{cell.done} done, {cell.set} set" if cell.worked else "____ done, ____ set"
-    return Cell(codes, f"{wanted} wanted, {done}", strong=True)
+    done = (str(cell.done), str(cell.set)) if cell.worked else ("____", "____")
+    return Cell(codes, tr("{} wanted, {} done, {} set").format(wanted, *done), strong=True)
 
 
 def _pollen(mating: Mating) -> str:
@@ -179,8 +185,10 @@ def _bloom(book: Book, code: str, season: str) -> str:
     if not own and held:
         # What it did in another year is the best that is known, and says which year.
         last = max(held, key=lambda one: one.first_flower)
-        return f"bloom {last.first_flower} to {last.last_flower[5:] or '?'}"
-    return ", ".join(f"bloom {one.first_flower[5:]} to {one.last_flower[5:] or '?'}" for one in own)
+        return tr("bloom {} to {}").format(last.first_flower, last.last_flower[5:] or "?")
+    return ", ".join(
+        tr("bloom {} to {}").format(one.first_flower[5:], one.last_flower[5:] or "?") for one in own
+    )
 
 
 def _name(book: Book, code: str) -> str:

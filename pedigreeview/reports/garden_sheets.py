@@ -17,6 +17,7 @@ from pedigreeview.book.recording.printed_sheets import PrintedSheet
 from pedigreeview.book.recording.typing_in import CONTENTS
 from pedigreeview.book.records import Plant, Trait
 from pedigreeview.reports.matings import mating_of
+from pedigreeview.reports.report_words import tr
 
 __all__ = [
     "SHEETS",
@@ -144,7 +145,7 @@ def fruit_sheet(book: Book, pollinations: Iterable[str] = ()) -> GardenSheet:
     for code in codes:
         worked = book.pollinations[code]
         cross = book.crosses.get(worked.cross)
-        came = mating_of(book, cross, candidates).text if cross else ""
+        came = mating_of(book, cross, candidates).shown if cross else ""
         seed = book.plants.get(cross.seed_parent) if cross else None
         flowers = "" if worked.flowers is None else str(worked.flowers)
         place = seed.place if seed is not None else ""
@@ -187,7 +188,7 @@ def score_sheet(book: Book, plants: Iterable[str] = (), traits: Iterable[str] = 
     for code in codes:
         plant = book.plants[code]
         cross = book.crosses.get(plant.cross)
-        came = mating_of(book, cross, candidates).text if cross else ""
+        came = mating_of(book, cross, candidates).shown if cross else ""
         known.append((plant.name, came, _standing(plant)))
     return GardenSheet("scores", tuple(codes), tuple(asked), tuple(known))
 
@@ -221,7 +222,7 @@ def row_sheet(book: Book, sowings: Iterable[str] = ()) -> GardenSheet:
         harvest = book.harvests.get(packet.harvest) if packet is not None else None
         source = harvest.cross if harvest is not None else sowing.sown_from
         cross = book.crosses.get(source)
-        came = mating_of(book, cross, candidates).text if cross else ""
+        came = mating_of(book, cross, candidates).shown if cross else ""
         if cross is None and source in book.plants:
             came = book.plants[source].name
         generation = packet.generation if packet is not None else ""
@@ -246,11 +247,12 @@ def _standing(plant: Plant) -> str:
 def scale_of(trait: Trait) -> str:
     """What may be written for a trait, in a few words."""
     if trait.type == "yes_no":
-        return "yes / no"
+        return tr("yes / no")
     if trait.type == "category":
         return trait.values.replace(";", " / ")
     ends = [f"{end:g}" for end in (trait.low, trait.high) if end is not None]
     if trait.type == "score":
-        better = {"high": ", high is better", "low": ", low is better"}.get(trait.better, "")
-        return (" to ".join(ends) if len(ends) == 2 else "score") + better
+        better = {"high": tr(", high is better"), "low": tr(", low is better")}
+        said = tr("{} to {}").format(*ends) if len(ends) == 2 else tr("score")
+        return said + better.get(trait.better, "")
     return trait.unit

@@ -21,6 +21,7 @@ from pedigreeview.reports.label_lines import (
 from pedigreeview.reports.label_text import Fact, LabelText
 from pedigreeview.reports.paper_type import UNITS_PER_MM, shortened
 from pedigreeview.reports.qr import LEAST_MODULE, QUIET, Squares, qr_squares
+from pedigreeview.reports.report_words import tr
 
 __all__ = ["LabelLayout", "lay_out_label"]
 
@@ -93,7 +94,7 @@ def lay_out_label(
         spot = _qr_spot(len(squares), width, height)
         if spot is None:
             squares = ()
-            left_out.append("the QR code")
+            left_out.append(tr("the QR code"))
         else:
             module = spot[2] / len(squares)
             room = spot[0] - QUIET * module
@@ -107,7 +108,7 @@ def lay_out_label(
     # No real label comes here: the code alone, its middle left out if need be.
     held = shortened(theme, _LEAST, text.code, room, strong=True)
     code = text_lines(theme, held, room, _LEAST, strong=True)[:1]
-    left_out.append("all but the code")
+    left_out.append(tr("all but the code"))
     return LabelLayout(
         width, height, tuple(_stacked(code, height)), spot, squares, _LEAST, tuple(left_out)
     )

@@ -13,7 +13,8 @@ from typing import Literal
 from pedigreeview.drawing.theme import Theme
 from pedigreeview.reports.label_text import Fact
 from pedigreeview.reports.matings import Mating
-from pedigreeview.reports.paper_type import shortened, width_of, wrapped
+from pedigreeview.reports.paper_type import rise, shortened, width_of, wrapped
+from pedigreeview.reports.report_words import tr
 
 __all__ = [
     "Line",
@@ -35,6 +36,8 @@ _LEADING = 1.2
 _PEN_ROOM = 44.0
 """Height of a line to write on: 4.4 mm."""
 _LEAST_CODE = 17.0
+_RIM = 10.0
+"""Part of the free rim around a label into which the ink of rare letters may reach."""
 _LARGEST_CODE = 120
 """12 mm, read from across a bed."""
 _LEAST_PARENT = 15.0
@@ -128,7 +131,7 @@ def code_lines(
     parts = [row]
     if row.x > room:
         parts = [_code_row(theme, part, size) for part in _broken(theme, code, room, size)]
-    lines = [_tight(part) for part in parts]
+    lines = [_tight(theme, part) for part in parts]
     if badge and own_line:
         held = text_mark(
             theme, shortened(theme, small, badge, width, strong=True), small, strong=True
@@ -144,16 +147,20 @@ def code_lines(
     return lines
 
 
-def _tight(row: _Row) -> Line:
+def _tight(theme: Theme, row: _Row) -> Line:
     """A row with less room above and below than text has: a code is one line, and large."""
     cut = 0.05 * row.size
+    texts = [mark for mark in row.marks if mark.what == "text" and not mark.text.isascii()]
+    inks = [rise(theme, m.size, m.text, strong=m.strong) - m.baseline + cut for m in texts]
+    # Letters with two accents, one upon the other, want room of their own above the line.
+    down = max([0.0, *(over - _RIM for over in inks)])
     marks = [
-        replace(mark, height=1.1 * row.size, baseline=mark.baseline - cut)
+        replace(mark, height=1.1 * row.size, baseline=mark.baseline - cut).moved(0, down)
         if mark.what == "text"
-        else mark.moved(0, -cut)
+        else mark.moved(0, down - cut)
         for mark in row.marks
     ]
-    return Line(tuple(marks), row.x, 1.1 * row.size)
+    return Line(tuple(marks), row.x, 1.1 * row.size + down)
 
 
 def _code_row(theme: Theme, code: str, size: float) -> _Row:
@@ -199,7 +206,7 @@ def mating_lines(
     named = names and bool(mating.seed_name or mating.pollen_name)
     signs = mating.direction_known
     if mating.sign != "cross":
-        word = "selfed" if mating.sign == "selfing" else "open-pollinated"
+        word = tr("selfed") if mating.sign == "selfing" else tr("open-pollinated")
         female = mating.sign == "open"
         row = _Row(theme, size).parent(mating.seed, "female" if female else None)
         row.sign(mating.sign)

@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from pedigreeview.book.book import Book
-from pedigreeview.book.crops import crop_named
+from pedigreeview.book.crops import Crop, crop_named
 from pedigreeview.book.dates import earliest, is_date
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.records import Cross, Harvest, Packet, Plant, Pollination, Sowing
@@ -24,10 +24,27 @@ from pedigreeview.reports.matings import (
     named,
     origin_of,
 )
+from pedigreeview.reports.report_words import tr
 
 __all__ = ["NOT_FOR_EATING", "LabelMaker"]
 
 NOT_FOR_EATING = "For sowing, not for eating."
+_LEGUMES = ("pea", "sweet pea", "common bean")
+
+
+def _fruit_words(crop: Crop | None) -> tuple[str, str]:
+    """A crop's word for its fruit, one and several, in the language spoken."""
+    word = str(crop.facts.get("fruit", "")) if crop is not None else ""
+    if word == "pod" and crop is not None and crop.name not in _LEGUMES:
+        # One word in English, two in others: the pod of a daylily is the capsule of a botanist.
+        return tr("seed pod"), tr("seed pods")
+    return {
+        "berry": (tr("berry"), tr("berries")),
+        "ear": (tr("ear"), tr("ears")),
+        "head": (tr("head"), tr("heads")),
+        "hip": (tr("hip"), tr("hips")),
+        "pod": (tr("pod"), tr("pods")),
+    }.get(word, (tr("fruit"), tr("fruits")))
 
 
 class LabelMaker:
@@ -75,13 +92,13 @@ class LabelMaker:
         code = tag if cross.cross in tag else cross.cross
         count = worked.flowers if self.every else None
         facts = [
-            Fact("" if worked.date else "date", worked.date, room=12),
-            Fact("", _number(worked.flowers), _many(worked.flowers, "flower"), room=5),
-            *([] if code == tag else [Fact("tag", tag, room=9)]),
-            Fact("by", worked.by, room=9),
+            Fact("" if worked.date else tr("date"), worked.date, room=12),
+            Fact("", _number(worked.flowers), _flowers(worked.flowers), room=5),
+            *([] if code == tag else [Fact(tr("tag"), tag, room=9)]),
+            Fact(tr("by"), worked.by, room=9),
         ]
         if worked.cover:
-            facts.append(Fact("", f"cover: {worked.cover}", spare=True))
+            facts.append(Fact("", tr("cover: {}").format(worked.cover), spare=True))
         made = LabelText(
             "flowers",
             code,
@@ -89,7 +106,7 @@ class LabelMaker:
             facts=tuple(facts),
             scan=worked.pollination or cross.cross,
         )
-        return _numbered(made, "flower", count)
+        return _numbered(made, tr("flower"), count)
 
     def fruits(self, code: str) -> list[LabelText]:
         """Tags for the fruits of a pollination, or of all pollinations of a cross."""
@@ -97,16 +114,16 @@ class LabelMaker:
 
     def _fruit(self, worked: Pollination, cross: Cross) -> list[LabelText]:
         crop = crop_named(crop_of(self.book, cross.seed_parent))
-        word = str(crop.facts.get("fruit", "fruit")) if crop is not None else "fruit"
+        one, many = _fruit_words(crop)
         set_count = None if worked.set is None else worked.set - (worked.dropped or 0)
         left = set_count if self.every else None
-        facts = [Fact("pollinated", worked.date, room=20)]
+        facts = [Fact(tr("pollinated"), worked.date, room=20)]
         ripe = _ripe_from(worked.date, crop.facts if crop is not None else {})
         if ripe:
-            facts.append(Fact("ripe from about", ripe))
+            facts.append(Fact(tr("ripe from about"), ripe))
         if left is None:
-            facts.append(Fact("", _number(set_count), _many(set_count, word), room=8))
-        facts.append(Fact("picked", room=16))
+            facts.append(Fact("", _number(set_count), one if set_count == 1 else many, room=8))
+        facts.append(Fact(tr("picked"), room=16))
         made = LabelText(
             "fruits",
             cross.cross,
@@ -114,7 +131,7 @@ class LabelMaker:
             facts=tuple(facts),
             scan=worked.pollination or cross.cross,
         )
-        return _numbered(made, word, left)
+        return _numbered(made, one, left)
 
     def _worked(self, code: str) -> list[tuple[Pollination, Cross]]:
         book = self.book
@@ -143,7 +160,7 @@ class LabelMaker:
         raise self._unknown(code, "plant or cross", book.plants, book.crosses)
 
     def _pot(self, plant: Plant) -> LabelText:
-        facts = [Fact("sown", plant.sown)] if plant.sown else []
+        facts = [Fact(tr("sown"), plant.sown)] if plant.sown else []
         if plant.place:
             facts.append(Fact("", plant.place, spare=True))
         return LabelText(
@@ -166,7 +183,7 @@ class LabelMaker:
             sown = min((p.sown for p in plants if p.sown), default="")
             count = len(plants) or None
             mating = self._mating(book.crosses[code])
-            return [_stake(code, "", "", mating, "", sown, count, "plant", code)]
+            return [_stake(code, "", "", mating, "", sown, _plants(count), code)]
         if code in book.plants:
             plant = book.plants[code]
             return [
@@ -177,8 +194,7 @@ class LabelMaker:
                     self._mating_of_plant(plant),
                     origin_of(book, plant),
                     plant.sown,
-                    None if book.is_pool(plant) else 1,
-                    "plant",
+                    _plants(None if book.is_pool(plant) else 1),
                     code,
                 )
             ]
@@ -190,8 +206,10 @@ class LabelMaker:
         harvest = book.harvests.get(packet.harvest) if packet is not None else None
         source = harvest.cross if harvest is not None else sowing.sown_from
         cross, plant = book.crosses.get(source), book.plants.get(source)
-        counts = [(sowing.kept, "plant"), (sowing.up, "plant"), (sowing.seeds, "seed")]
-        count, word = next(((n, w) for n, w in counts if n is not None), (None, "plant"))
+        grown = sowing.up if sowing.kept is None else sowing.kept
+        counted = _plants(grown)
+        if grown is None and sowing.seeds is not None:
+            counted = Fact("", _number(sowing.seeds), _seeds(sowing.seeds), room=10)
         mating = origin = name = None
         if cross is not None:
             mating = self._mating(cross)
@@ -205,13 +223,12 @@ class LabelMaker:
             mating,
             origin or "",
             sowing.date,
-            count,
-            word,
+            counted,
             sowing.sowing,
         )
         facts = list(made.facts)
         if packet is not None:
-            facts.append(Fact("packet", packet.packet))
+            facts.append(Fact(tr("packet"), packet.packet))
         if sowing.place:
             facts.append(Fact("", sowing.place, spare=True))
         return replace(made, facts=tuple(facts))
@@ -236,37 +253,43 @@ class LabelMaker:
         seeds = packet.seeds
         if seeds is None and harvest is not None:
             seeds = harvest.seeds
-        counted = Fact("", _number(seeds), _many(seeds, "seed"), room=10)
+        counted = Fact("", _number(seeds), _seeds(seeds), room=10)
         if packet.left is not None and packet.left != seeds:
-            of = f" of {seeds}" if seeds is not None else ""
-            counted = Fact("", f"{packet.left}{of}", f"{_many(seeds, 'seed')} left")
-        covered = {True: "covered", False: "open", None: ""}[packet.covered]
+            held = _number(packet.left)
+            if seeds is not None:
+                held = tr("{} of {}").format(held, seeds)
+            counted = Fact("", held, tr("seed left") if seeds == 1 else tr("seeds left"))
+        covered = {True: tr("covered"), False: tr("open"), None: ""}[packet.covered]
         mating = self._mating(cross) if cross is not None else None
         facts = [
-            Fact("", covered, room=14) if covered else Fact("covered / open"),
-            Fact("harvested", harvest.date if harvest is not None else "", room=20),
+            Fact("", covered, room=14) if covered else Fact(tr("covered / open")),
+            Fact(tr("harvested"), harvest.date if harvest is not None else "", room=20),
             counted,
         ]
         if not _is_short(packet.generation):
             # A few words fit beside no code; they stand in front instead.
-            what = "" if "seed" in packet.generation else "generation of the seed"
-            facts.insert(0, Fact(what, packet.generation, room=14))
+            what = "" if "seed" in packet.generation else tr("generation of the seed")
+            facts.insert(0, Fact(what, tr(packet.generation), room=14))
         share = packet.germination
         if share is None:
-            facts += [Fact("germination", after="%", room=9), Fact("on", room=15, joined=True)]
+            facts.append(Fact(tr("germination"), after="%", room=9))
+            facts.append(Fact(tr("on"), room=15, joined=True))
         else:
-            facts.append(Fact("germination", f"{100 * share:.3g}%"))
-            facts.append(Fact("on", self._tried_on(packet), room=15, joined=True))
+            facts.append(Fact(tr("germination"), f"{100 * share:.3g}%"))
+            facts.append(Fact(tr("on"), self._tried_on(packet), room=15, joined=True))
         if packet.place:
             facts.append(Fact("", packet.place, spare=True))
         return LabelText(
             "packets",
             packet.packet,
-            badge=f"{packet.generation} seed" if _is_short(packet.generation) else "",
+            badge=tr("{} seed").format(packet.generation) if _is_short(packet.generation) else "",
             mating=mating,
             origin=_borne(mating, borne, plant.name if plant is not None else ""),
             facts=tuple(facts),
-            cautions=(NOT_FOR_EATING, *cautions_about_seed(crop_of(book, borne))),
+            cautions=(
+                tr(NOT_FOR_EATING),
+                *(tr(said) for said in cautions_about_seed(crop_of(book, borne))),
+            ),
             scan=packet.packet,
         )
 
@@ -307,8 +330,7 @@ def _stake(
     mating: Mating | None,
     origin: str,
     sown: str,
-    count: int | None,
-    word: str,
+    counted: Fact,
     scan: str,
 ) -> LabelText:
     short = _is_short(generation)
@@ -316,9 +338,9 @@ def _stake(
         # The code that the program made of a selfing says it already.
         origin, mating = mating.words, None
     facts = [
-        *([Fact("", generation)] if generation and not short else []),
-        Fact("sown", sown, room=20),
-        Fact("", _number(count), _many(count, word), room=10),
+        *([Fact("", tr(generation))] if generation and not short else []),
+        Fact(tr("sown"), sown, room=20),
+        counted,
     ]
     badge = generation if short else ""
     return LabelText("stakes", code, badge, name, mating, origin, tuple(facts), (), scan)
@@ -327,25 +349,26 @@ def _stake(
 def _numbered(made: LabelText, word: str, count: int | None) -> list[LabelText]:
     if count is None:
         return [made]
-    return [replace(made, badge=f"{word} {at} of {count}") for at in range(1, count + 1)]
+    badge = tr("{} {} of {}")
+    return [replace(made, badge=badge.format(word, at, count)) for at in range(1, count + 1)]
 
 
 def _borne(mating: Mating | None, plant: str, name: str) -> str:
     """On which plant the seed grew and what gave the pollen: the direction in words."""
-    bore = f"Borne on {named(plant or '?', name)}"
+    bore = tr("Borne on {}").format(named(plant, name))
     if not plant:
-        bore = "Which plant bore it is not known"
+        bore = tr("Which plant bore it is not known")
     if mating is None:
         return bore
     if (plant and mating.seed not in (plant, "?")) or not mating.direction_known:
         return f"{bore}; {mating.words}"
     if mating.sign == "selfing":
-        return f"{bore}, selfed"
+        return tr("{}, selfed").format(bore)
     if mating.sign == "open":
-        return f"{bore}, open-pollinated"
+        return tr("{}, open-pollinated").format(bore)
     if mating.pollen == "?":
-        return f"{bore}, pollen parent not known"
-    return f"{bore}, pollen of {named(mating.pollen, mating.pollen_name)}"
+        return tr("{}, pollen parent not known").format(bore)
+    return tr("{}, pollen of {}").format(bore, named(mating.pollen, mating.pollen_name))
 
 
 def _grows(plant: Plant) -> bool:
@@ -360,10 +383,16 @@ def _number(count: int | None) -> str:
     return "" if count is None else f"{count}"
 
 
-def _many(count: int | None, word: str) -> str:
-    if count == 1:
-        return word
-    return f"{word[:-1]}ies" if word == "berry" else f"{word}s"
+def _flowers(count: int | None) -> str:
+    return tr("flower") if count == 1 else tr("flowers")
+
+
+def _seeds(count: int | None) -> str:
+    return tr("seed") if count == 1 else tr("seeds")
+
+
+def _plants(count: int | None) -> Fact:
+    return Fact("", _number(count), tr("plant") if count == 1 else tr("plants"), room=10)
 
 
 def _ripe_from(pollinated: str, facts: dict[str, object]) -> str:

@@ -15,6 +15,7 @@ from typing import Any
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.places import resource
+from pedigreeview.reports.report_words import tr
 
 __all__ = ["PAPER_MM", "Box", "LabelSheet", "label_sheets", "sheet_named", "usual_sheet"]
 
@@ -145,12 +146,13 @@ class LabelSheet:
         size = f"{self.width:g} × {self.height:g} mm"
         shape = ""
         if self.fold:
-            shape = ", a loop tag with a fold"
+            shape = tr(", a loop tag with a fold")
         elif self.foot:
-            shape = f", a stake with a foot of {self.foot:g} mm"
+            shape = tr(", a stake with a foot of {} mm").format(f"{self.foot:g}")
         if self.roll:
-            return f"roll, labels of {size}{shape}"
-        return f"{self.paper}, {self.columns} × {self.rows} labels of {size}{shape}"
+            return tr("roll, labels of {}{}").format(size, shape)
+        grid = f"{self.columns} × {self.rows}"
+        return tr("{}, {} labels of {}{}").format(self.paper, grid, size, shape)
 
 
 @cache

@@ -55,6 +55,6 @@ class LabelText:
 
     def lines(self) -> list[str]:
         """Everything on the label as text, for screen readers and lists."""
-        held = [self.code, self.badge, self.name, self.mating.text if self.mating else ""]
+        held = [self.code, self.badge, self.name, self.mating.shown if self.mating else ""]
         held += [self.origin, ", ".join(fact.text for fact in self.facts), *self.cautions]
         return [line for line in held if line]

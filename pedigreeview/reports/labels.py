@@ -13,20 +13,21 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QLineF, QMarginsF, QRectF, QSizeF, Qt
-from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter, QPen
+from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPen
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.drawing.application import ensure_gui
 from pedigreeview.drawing.signs import colour
 from pedigreeview.drawing.theme import Theme
 from pedigreeview.drawing.theme import theme as theme_named
-from pedigreeview.exchange.writing import replace_file
 from pedigreeview.reports.label_layout import LabelLayout, lay_out_label
 from pedigreeview.reports.label_sheets import LabelSheet
 from pedigreeview.reports.label_text import LabelText
 from pedigreeview.reports.mark_painter import paint_mark
-from pedigreeview.reports.paper_type import UNITS_PER_INCH, UNITS_PER_MM
+from pedigreeview.reports.paper_pages import pdf_path, save_pages
+from pedigreeview.reports.paper_type import UNITS_PER_MM
 from pedigreeview.reports.qr import paint_qr
+from pedigreeview.reports.report_words import counted, tr
 
 if TYPE_CHECKING:
     from pedigreeview.drawing.worker import Tick
@@ -40,7 +41,6 @@ __all__ = [
     "save_labels",
 ]
 
-_DPI = 1200
 _TICK = 3.0
 """Length of a cut mark in the margin, and half that of one between labels, in millimetres."""
 _MOST_COPIES = 500
@@ -88,7 +88,7 @@ class LabelPages:
 
     def layout(self, text: LabelText) -> LabelLayout:
         """The text placed in a panel of the sheet, in a size that most labels of the run have."""
-        return _laid_out(text, *self.room, self.qr, self.largest)
+        return _laid_out(text, *self.room, self.qr, self.largest, tr("selfed"))
 
     def crowded(self) -> list[LabelText]:
         """Labels from which something had to be left out for want of room."""
@@ -96,20 +96,22 @@ class LabelPages:
 
     def words(self) -> str:
         """How many labels and sheets, and where the next free label is."""
-        labels = "1 label" if len(self.labels) == 1 else f"{len(self.labels)} labels"
+        labels = counted(len(self.labels), tr("{} label"), tr("{} labels"))
         if self.sheet.roll:
-            return f"{labels} ({self.sheet.words()})."
-        sheets = "1 sheet" if self.count == 1 else f"{self.count} sheets"
-        said = f"{labels} on {sheets} ({self.sheet.words()})."
+            return tr("{} ({}).").format(labels, self.sheet.words())
+        sheets = counted(self.count, tr("{} sheet"), tr("{} sheets"))
+        said = tr("{} on {} ({}).").format(labels, sheets, self.sheet.words())
         if self.next_free > 1:
-            said += f" The next free label on the last sheet is number {self.next_free}."
+            free = tr("The next free label on the last sheet is number {}.")
+            said = f"{said} {free.format(self.next_free)}"
         return said
 
 
 @lru_cache(maxsize=8192)
 def _laid_out(
-    text: LabelText, width: float, height: float, qr: bool, largest: float | None
+    text: LabelText, width: float, height: float, qr: bool, largest: float | None, tongue: str
 ) -> LabelLayout:
+    """Placed once; `tongue`: a word as it is spoken, so that another language is placed anew."""
     theme = theme_named("grey")
     if largest is None:
         return lay_out_label(text, width, height, theme, qr=qr)
@@ -129,7 +131,8 @@ def _common(labels: Iterable[LabelText], sheet: LabelSheet, qr: bool) -> float:
     different = dict.fromkeys(labels)
     # A sample is enough to see what size is usual.
     sample = list(different)[:: max(1, len(different) // 60)]
-    sizes = sorted(_laid_out(text, *_room(sheet), qr, None).small for text in sample)
+    room, tongue = _room(sheet), tr("selfed")
+    sizes = sorted(_laid_out(text, *room, qr, None, tongue).small for text in sample)
     return sizes[len(sizes) // 5]
 
 
@@ -279,7 +282,7 @@ def save_labels(
     copies: int = 1,
     marks: bool = True,
     qr: bool = False,
-    title: str = "Labels",
+    title: str = "",
     tick: Tick | None = None,
 ) -> LabelPages:
     """Write labels as PDF, one page for each sheet or for each label of a roll.
@@ -290,36 +293,18 @@ def save_labels(
     ------
     Fault : nothing to print, a start or copies out of range, or a file that cannot be written
     """
-    path = Path(path)
-    if path.suffix.lower() != ".pdf":
-        raise Fault(
-            "Labels are written as PDF.", Place(file=str(path)), "Choose a name that ends in .pdf."
-        )
+    path = pdf_path(path, "Labels are written as PDF.")
     pages = lay_out_labels(labels, sheet, start=start, copies=copies, marks=marks, qr=qr)
-    with replace_file(path) as beside:
-        writer = QPdfWriter(str(beside))
-        writer.setResolution(_DPI)
-        writer.setTitle(title)
-        writer.setCreator("pedigreeview")
-        writer.setPageLayout(page_layout(sheet))
-        painter = QPainter()
-        try:
-            if not painter.begin(writer):
-                raise Fault(
-                    "The labels could not be written.",
-                    Place(file=str(path)),
-                    "See whether the folder can be written to and whether the disk is full.",
-                )
-            for at in range(pages.count):
-                if tick is not None:
-                    tick(at, pages.count, "Labels")
-                if at:
-                    writer.newPage()
-                painter.resetTransform()
-                painter.scale(_DPI / UNITS_PER_INCH, _DPI / UNITS_PER_INCH)
-                paint_label_page(painter, pages, at)
-        finally:
-            painter.end()
+    save_pages(
+        path,
+        title or tr("Labels"),
+        page_layout(sheet),
+        pages.count,
+        lambda painter, at: paint_label_page(painter, pages, at),
+        refused="The labels could not be written.",
+        doing="Labels",
+        tick=tick,
+    )
     return pages
 
 

@@ -36,6 +36,7 @@ from pedigreeview.reports.report_parts import (
     founders_behind,
     photos_section,
     section,
+    sections_of,
     shares_table,
     table,
 )
@@ -99,15 +100,9 @@ def line_history(
         lambda: cautions_section(net, code),
         lambda: base_section(net, code),
     )
-    found = []
-    for at, make in enumerate(makers):
-        if tick is not None:
-            tick(at, len(makers))
-        found.append(make())
+    sections = sections_of(makers, tick)
     title = tr("The history of {}").format(named(net.book, code))
-    return Report(
-        "line", code, title, below_words(net.book, code), tuple(s for s in found if s is not None)
-    )
+    return Report("line", code, title, below_words(net.book, code), sections)
 
 
 def _what(net: PedigreeNetwork, code: str, steps: Sequence[Step]) -> Section | None:
@@ -122,7 +117,7 @@ def _what(net: PedigreeNetwork, code: str, steps: Sequence[Step]) -> Section | N
                     (tr("Code"), code),
                     (tr("Name"), plant.name if plant.name != code else ""),
                     (tr("It is"), kind_words(book, plant)),
-                    (tr("Crop"), book.crop(plant)),
+                    (tr("Crop"), tr(book.crop(plant))),
                     (tr("From"), listed(founders, 12)),
                     (tr("Method"), _method(net, steps)),
                     (tr("Generation"), generation_words(net, code)),
@@ -237,7 +232,7 @@ def _reciprocals(net: PedigreeNetwork, steps: Sequence[Step]) -> Section | None:
     for pair in net.reciprocal_pairs():
         if crosses & {code for side in pair.crosses for code in side}:
             report = reciprocal_report(net, pair)
-            first, *said = report.sentences()
+            first, *said = (tr(one) for one in report.sentences())
             items.append(Text(first, strong=True))
             # One paragraph for fruit set, one for seeds, one for each trait; the rest after them.
             for own in (
@@ -245,8 +240,9 @@ def _reciprocals(net: PedigreeNetwork, steps: Sequence[Step]) -> Section | None:
                 report.seeds.sentences(report.names),
                 *(trait.sentences() for trait in report.traits),
             ):
-                items += [Text(" ".join(own))] if own else []
-                said = [one for one in said if one not in own]
+                told = [tr(one) for one in own]
+                items += [Text(" ".join(told))] if told else []
+                said = [one for one in said if one not in told]
             items += [Text(one) for one in said]
     return section("reciprocals", items)
 
@@ -265,7 +261,7 @@ def _segregation(net: PedigreeNetwork, steps: Sequence[Step]) -> Section | None:
             except Fault:
                 continue
             if len(report.classes) > 1 and sum(count > 0 for count in report.counts) > 1:
-                said.append(" ".join(report.sentences()))
+                said.append(" ".join(tr(one) for one in report.sentences()))
         if said:
             items.append(Text(tr("The plants of {}").format(step.cross), strong=True))
             items += [Text(one) for one in said]
@@ -286,7 +282,7 @@ def _stability(net: PedigreeNetwork, code: str) -> Section | None:
         tr("Judged by {} plant that stands for the line."),
         tr("Judged by {} plants that stand for the line."),
     )
-    return section("stability", [Text(grown), *(Text(one) for one in report.sentences())])
+    return section("stability", [Text(grown), *(Text(tr(one)) for one in report.sentences())])
 
 
 # Description --------------------------------------------------------------------------------------

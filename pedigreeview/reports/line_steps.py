@@ -127,7 +127,7 @@ def generations_section(net: PedigreeNetwork, steps: Sequence[Step]) -> Section 
         status = Counter(book.plants[plant].status for plant in step.raised)
         rows.append(
             (
-                net.generation_name(step.plants[0]) or _ordinal(net, step.plants[0]),
+                tr(net.generation_name(step.plants[0]) or "") or _ordinal(net, step.plants[0]),
                 listed(step.plants, 4),
                 cross_signs(book, step.held),
                 _year(book, step, work),
@@ -193,7 +193,7 @@ def _told(net: PedigreeNetwork, step: Step, work: _Work | None, notes: Notes) ->
     """One step in sentences."""
     book = net.book
     plants = listed(step.plants, 8)
-    generation = net.generation_name(step.plants[0])
+    generation = tr(net.generation_name(step.plants[0]) or "")
     if step.cross and generation:
         head = tr("{}, {}, from {}").format(plants, generation, step.cross)
     elif step.cross:
@@ -246,14 +246,14 @@ def _worked(book: Book, step: Step, work: _Work) -> list[str]:
         if fruits:
             parts.append(counted(sum(fruits), tr("{} fruit"), tr("{} fruits")))
         if seeds:
-            parts.append(counted(sum(seeds), tr("{} seed"), tr("{} seeds")))
+            parts.append(counted(sum(seeds), tr("1 seed"), tr("{} seeds")))
         found.append(_sentence(tr("Harvested"), span(r.date for r in work.harvests), parts))
     if work.sowings:
         sown = [row.seeds for row in work.sowings if row.seeds is not None]
         up = [row.up for row in work.sowings if row.up is not None]
         parts = []
         if sown:
-            parts.append(counted(sum(sown), tr("{} seed"), tr("{} seeds")))
+            parts.append(counted(sum(sown), tr("1 seed"), tr("{} seeds")))
         if up:
             parts.append(tr("{} came up").format(sum(up)))
         found.append(_sentence(tr("Sown"), span(row.date for row in work.sowings), parts))
@@ -385,7 +385,7 @@ def fixing_section(net: PedigreeNetwork, code: str, steps: Sequence[Step]) -> Se
                 left = f"{100 * (1 - net.inbreeding(plant)):.4g}%"
             rows.append(
                 (
-                    net.generation_name(plant) or _ordinal(net, plant),
+                    tr(net.generation_name(plant) or "") or _ordinal(net, plant),
                     plant,
                     f_text(net, plant),
                     left,
@@ -397,7 +397,7 @@ def fixing_section(net: PedigreeNetwork, code: str, steps: Sequence[Step]) -> Se
     )  # fmt: skip
     items: list[Item | None] = [table(headings, rows, (2, 3))]
     if code not in net.withheld and not book.is_pool(book.plants[code]):
-        items.append(Text(net.inbreeding_words(code)))
+        items.append(Text(tr(net.inbreeding_words(code))))
     oldest = net.cytoplasm(code)
     if oldest:
         items.append(Text(tr("Its cytoplasm is that of {}.").format(named(book, oldest))))

@@ -11,6 +11,7 @@ from typing import Literal
 from pedigreeview.book.book import Book
 from pedigreeview.book.crops import crop_named
 from pedigreeview.book.records import SELF, Cross, Plant, PollenCandidate
+from pedigreeview.reports.report_words import isolated, tr
 
 __all__ = ["Mating", "cautions_about_seed", "crop_of", "mating_of", "named", "origin_of"]
 
@@ -35,12 +36,13 @@ class Mating:
 
     @property
     def text(self) -> str:
-        """'TP × BA', 'TP ⊗' or 'TP ○'."""
-        if self.sign == "selfing":
-            return f"{self.seed} ⊗"
-        if self.sign == "open":
-            return f"{self.seed} ○"
-        return f"{self.seed} × {self.pollen}"
+        """'TP × BA', 'TP ⊗' or 'TP ○', as the book writes it."""
+        return _signed(self.sign, self.seed, self.pollen)
+
+    @property
+    def shown(self) -> str:
+        """The same for the eye: the seed parent stays first whatever the script of the codes."""
+        return _signed(self.sign, isolated(self.seed), isolated(self.pollen))
 
     @property
     def words(self) -> str:
@@ -48,18 +50,25 @@ class Mating:
         seed = named(self.seed, self.seed_name)
         pollen = named(self.pollen, self.pollen_name)
         if self.sign == "selfing":
-            return f"{seed} selfed"
+            return tr("{} selfed").format(seed)
         if self.sign == "open":
-            return f"{seed}, open-pollinated"
+            return tr("{}, open-pollinated").format(seed)
         if not self.direction_known:
-            return f"{seed} and {pollen}; which bore the seed is not known"
-        return f"seed parent {seed}, pollen parent {pollen}"
+            return tr("{} and {}; which bore the seed is not known").format(seed, pollen)
+        return tr("seed parent {}, pollen parent {}").format(seed, pollen)
+
+
+def _signed(sign: Sign, seed: str, pollen: str) -> str:
+    if sign == "cross":
+        return f"{seed} × {pollen}"
+    return f"{seed} ⊗" if sign == "selfing" else f"{seed} ○"
 
 
 def named(code: str, name: str) -> str:
     """'Tarnwick Pale (TP)', or what is known of it."""
     if code == "?":
-        return "not known"
+        return tr("not known")
+    code, name = isolated(code), isolated(name)
     return f"{name} ({code})" if name and name != code else code
 
 
@@ -79,8 +88,8 @@ def mating_of(book: Book, cross: Cross, candidates: dict[str, list[PollenCandida
     held = candidates.get(cross.cross, [])
     if held:
         most = sorted(held, key=lambda one: -one.odds)
-        codes = ["itself" if one.candidate == SELF else one.candidate for one in most]
-        return Mating(seed or "?", "cross", " or ".join(codes), name)
+        codes = [tr("itself") if one.candidate == SELF else one.candidate for one in most]
+        return Mating(seed or "?", "cross", tr(" or ").join(codes), name)
     if cross.intended == "selfing":
         return Mating(seed or "?", "selfing", seed_name=name)
     if cross.intended == "open":
@@ -92,15 +101,17 @@ def origin_of(book: Book, plant: Plant) -> str:
     """Where a plant without a cross comes from, in a few words; '' where nothing is known."""
     raised = book.raised(plant)
     if raised == "founder":
-        return f"obtained: {plant.obtained_from}" if plant.obtained_from else ""
+        source = isolated(plant.obtained_from)
+        return tr("obtained: {}").format(source) if source else ""
     source = named(plant.source or "?", _name(book, plant.source))
-    return {
-        "seed_of": f"from seed of {source}",
-        "sibbed_in": f"from sib mating in {source}",
-        "cutting_of": f"cutting of {source}",
-        "doubled_haploid_of": f"doubled haploid of {source}",
-        "doubled_of": f"doubled form of {source}",
-    }.get(raised, "")
+    said = {
+        "seed_of": tr("from seed of {}"),
+        "sibbed_in": tr("from sib mating in {}"),
+        "cutting_of": tr("cutting of {}"),
+        "doubled_haploid_of": tr("doubled haploid of {}"),
+        "doubled_of": tr("doubled form of {}"),
+    }
+    return said.get(raised, "").format(source)
 
 
 def crop_of(book: Book, code: str) -> str:

@@ -10,29 +10,42 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
+from pedigreeview.book.faults import Fault
 from pedigreeview.drawing.legend import legend_height, paint_legend
+from pedigreeview.drawing.margins import ON_PAPER_MM, UNITS_PER_MM, paper_margin
 from pedigreeview.drawing.painter import paint_bands
 from pedigreeview.drawing.placing import Placed
 from pedigreeview.drawing.signs import colour, pen
-from pedigreeview.drawing.tags import FAR, MIDDLE, font, pin_letter
+from pedigreeview.drawing.tags import FAR, FAR_CODE, MIDDLE, font, pin_letter
 from pedigreeview.reports.marks import join_marks
-from pedigreeview.reports.sheets import Matter, notes_height, paint_head, paint_notes
+from pedigreeview.reports.report_words import tr
+from pedigreeview.reports.sheets import (
+    Matter,
+    head_height,
+    notes_height,
+    paint_head,
+    paint_notes,
+)
 
-__all__ = ["MARGIN_MM", "OVERLAP", "PAPERS_MM", "Page", "Pages", "cuts", "lay_out"]
+__all__ = ["OVERLAP", "PAPERS_MM", "Page", "Pages", "cuts", "lay_out"]
 
-MARGIN_MM = 10.0
-_MM = 96 / 25.4
-OVERLAP = 10 * _MM
+OVERLAP = 10 * UNITS_PER_MM
 """By how much neighbouring sheets show the same."""
-_FOOT = 6 * _MM
-_LEGEND = 0.75
-"""Scale of the legend on paper."""
-_LEAST_POINTS = 5.0
+_FOOT = 6 * UNITS_PER_MM
+"""Room below a part of the picture for the name of its sheet."""
+_LEAST_ROOM = (60 * UNITS_PER_MM, 30 * UNITS_PER_MM)
+"""Width and height of the smallest picture that chosen words and margins may leave."""
+_LEGENDS = (0.75, 0.65, 0.6, 0.55, 0.5, 0.45)
+"""Scales of the legend on paper; the smaller where it would take too much of the sheet."""
+_LEGEND_MOST = 0.2
+"""Part of a sheet's height that the legend and the notes may take."""
+_LEAST_POINTS = 6.0
+"""Size of a plant's code below which it is hard to read; common practice, no source."""
 _SCALES = (1.0, 0.9, 0.8, 0.72)
 """Sizes tried for several sheets: a little smaller may save many of them."""
 
@@ -73,6 +86,10 @@ class Pages:
     scale: float
     """Size of the picture on paper; 1 is full size."""
     pages: tuple[Page, ...]
+    margin: float
+    """Blank on all four sides, in mm."""
+    legend: float
+    """Scale of the legend."""
 
     @property
     def count(self) -> int:
@@ -85,13 +102,41 @@ class Pages:
         size = 22.0 if self.scale < MIDDLE else self.matter.theme.type["tiny"]
         return size * max(self.scale, 0.0) * 0.75
 
+    @property
+    def code_points(self) -> float:
+        """Size of a plant's code, in points."""
+        size = FAR_CODE if self.scale < MIDDLE else self.matter.theme.type["code"]
+        return size * max(self.scale, 0.0) * 0.75
+
+    @property
+    def readable(self) -> bool:
+        """Whether the codes of the plants are large enough to be read."""
+        return self.code_points >= _LEAST_POINTS
+
+    def larger_paper(self) -> str:
+        """The smallest larger paper on which one sheet can be read; '' for none."""
+        short = PAPERS_MM[self.paper][0]
+        held = sorted(PAPERS_MM.items(), key=lambda item: item[1])
+        return next(
+            (
+                name
+                for name, sides in held
+                if sides[0] > short
+                and name.startswith("A")
+                and lay_out(self.matter, paper=name, margin=self.margin).readable
+            ),
+            "",
+        )
+
     def words(self) -> str:
         """How many sheets, and how small the text is: what to know before printing."""
         sheets = "1 sheet" if self.count == 1 else f"{self.count} sheets"
         said = f"{sheets} of {self.paper}, smallest text {self.smallest_points:.1f} pt."
-        if self.smallest_points < _LEAST_POINTS:
-            said += " That is hard to read: take larger paper, or several sheets."
-        return said
+        if self.readable:
+            return said
+        paper = self.larger_paper()
+        ways = f"take {paper} paper, or several sheets" if paper else "take several sheets"
+        return f"{said} Plant codes of {self.code_points:.1f} pt are hard to read: {ways}."
 
     def paint(self, painter: QPainter, at: int) -> None:
         """Paint one sheet from the corner within its margins."""
@@ -103,7 +148,7 @@ class Pages:
             self._paint_tile(painter, page)
             return
         head = paint_head(painter, self.matter, 0, 0, self.width)
-        foot = _foot_height(self.matter, self.width)
+        foot = _foot_height(self.matter, self.width, self.legend)
         if page.part is not None:
             area = QRectF(0, head, self.width, self.height - head - foot)
             self._paint_whole(painter, area)
@@ -118,8 +163,8 @@ class Pages:
         painter.drawLine(QPointF(0, y + 6), QPointF(self.width, y + 6))
         painter.save()
         painter.translate(0, y + 14)
-        painter.scale(_LEGEND, _LEGEND)
-        across = self.width / _LEGEND
+        painter.scale(self.legend, self.legend)
+        across = self.width / self.legend
         paint_legend(painter, held.entries, held.theme, 0, 0, across)
         paint_notes(painter, held, 0, legend_height(held.entries, across) + 4, across)
         painter.restore()
@@ -156,7 +201,7 @@ class Pages:
         held.paint_picture(painter, detail=self.scale, clip=clip, bands=False)
         painter.restore()
         area = QRectF(0, 0, width * self.scale, height * self.scale)
-        words = f"{held.title}: sheet {page.name}"
+        words = tr("{}: sheet {}").format(held.title, page.name)
         join_marks(painter, held.theme, area, OVERLAP * self.scale, words)
 
     def _paint_map(self, painter: QPainter, room: QRectF) -> None:
@@ -191,35 +236,98 @@ class Pages:
         painter.restore()
 
 
-def _foot_height(held: Matter, width: float) -> float:
-    across = width / _LEGEND
+def _foot_height(held: Matter, width: float, legend: float) -> float:
+    across = width / legend
     high = legend_height(held.entries, across) + 4 + notes_height(held, across)
-    return 14 + high * _LEGEND + 4
+    return 14 + high * legend + 4
 
 
 def lay_out(
-    held: Matter, *, paper: str, landscape: bool | None = None, tiled: bool = False
+    held: Matter,
+    *,
+    paper: str,
+    landscape: bool | None = None,
+    tiled: bool = False,
+    margin: float | None = None,
 ) -> Pages:
     """Which part of the picture lies on which sheet.
 
     landscape : None takes the way in which the picture comes out larger
     tiled : keep nearly the full size, over as many sheets as it takes
+    margin : blank on all four sides, in mm; None: the usual one
+
+    Raises
+    ------
+    Fault : a margin out of bounds, or margins or a caption that leave the picture no room
     """
-    if landscape is None:
-        ways = [lay_out(held, paper=paper, landscape=way, tiled=tiled) for way in (True, False)]
-        return min(ways, key=lambda pages: (pages.count, -pages.scale))
+    margin = paper_margin(margin)
+    ways = (True, False) if landscape is None else (landscape,)
+    open_ways = [way for way in ways if _room(held, paper, way, margin).is_enough]
+    if not open_ways:
+        _refuse_what_is_too_wide(held, paper, ways, margin)
+    laid = [_laid(held, paper, way, tiled, margin) for way in open_ways or ways]
+    return min(laid, key=lambda pages: (pages.count, -pages.scale))
+
+
+@dataclass(frozen=True, slots=True)
+class _Room:
+    """The room within the margins, and how much of its height is left for the picture."""
+
+    width: float
+    height: float
+    left: float
+    legend: float
+
+    @property
+    def is_enough(self) -> bool:
+        return self.width >= _LEAST_ROOM[0] and self.left >= _LEAST_ROOM[1]
+
+
+def _room(held: Matter, paper: str, landscape: bool, margin: float) -> _Room:
     short, long = PAPERS_MM[paper]
-    wide, high = (long, short) if landscape else (short, long)
-    room = ((wide - 2 * MARGIN_MM) * _MM, (high - 2 * MARGIN_MM) * _MM)
+    sides = (long, short) if landscape else (short, long)
+    width, height = ((side - 2 * margin) * UNITS_PER_MM for side in sides)
+    below = height - head_height(held, width)
+    rooms = [
+        _Room(width, height, below - _foot_height(held, width, legend), legend)
+        for legend in _LEGENDS
+    ]
+    fits = (room for room in rooms if below - room.left <= _LEGEND_MOST * height)
+    return next((room for room in fits if room.is_enough), rooms[-1])
+
+
+def _refuse_what_is_too_wide(held: Matter, paper: str, ways: Sequence[bool], margin: float) -> None:
+    """Say which of the person's wishes takes the room; a long legend alone is laid out anyhow."""
+    usual, bare = min(margin, ON_PAPER_MM), replace(held, caption=())
+
+    def would_fit(shown: Matter) -> bool:
+        return any(_room(shown, paper, way, usual).is_enough for way in ways)
+
+    if margin > usual and (would_fit(held) or not would_fit(bare)):
+        raise Fault(
+            f"Margins of {margin:g} mm leave no room for the picture on {paper}.",
+            None,
+            "Choose narrower margins or larger paper.",
+        )
+    if held.caption:
+        raise Fault(
+            f"The caption leaves no room for the picture on {paper}.",
+            None,
+            "Shorten it, or choose larger paper.",
+        )
+
+
+def _laid(held: Matter, paper: str, landscape: bool, tiled: bool, margin: float) -> Pages:
+    room = _room(held, paper, landscape, margin)
     _, _, width, height = held.placed.bounds
-    left = room[1] - held.theme.type["title"] - 42 - _foot_height(held, room[0])
-    scale = min(room[0] / max(width, 1.0), max(left, 40.0) / max(height, 1.0), 1.0)
-    if not tiled or scale >= 1.0:
-        pages = (Page("", held.placed.bounds),)
-        return Pages(held, paper, landscape, room[0], room[1], scale, pages)
-    choice = [(scale, _tiles(held.placed, (room[0], room[1] - _FOOT), scale)) for scale in _SCALES]
-    scale, tiles = min(choice, key=lambda made: (len(made[1]), -made[0]))
-    return Pages(held, paper, landscape, room[0], room[1], scale, (Page("", None), *tiles))
+    scale = min(room.width / max(width, 1.0), max(room.left, 40.0) / max(height, 1.0), 1.0)
+    pages: tuple[Page, ...] = (Page("", held.placed.bounds),)
+    if tiled and scale < 1.0:
+        part = (room.width, room.height - _FOOT)
+        choice = [(scale, _tiles(held.placed, part, scale)) for scale in _SCALES]
+        scale, tiles = min(choice, key=lambda made: (len(made[1]), -made[0]))
+        pages = (Page("", None), *tiles)
+    return Pages(held, paper, landscape, room.width, room.height, scale, pages, margin, room.legend)
 
 
 def _tiles(placed: Placed, room: tuple[float, float], scale: float) -> list[Page]:

@@ -13,16 +13,17 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMarginsF
-from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import QPageLayout, QPageSize, QPainter
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.drawing.application import ensure_gui
 from pedigreeview.drawing.theme import theme as theme_named
-from pedigreeview.exchange.writing import replace_file
 from pedigreeview.reports.label_lines import Mark, signed_line, text_mark
 from pedigreeview.reports.label_sheets import PAPER_MM
 from pedigreeview.reports.mark_painter import paint_mark
-from pedigreeview.reports.paper_type import UNITS_PER_INCH, UNITS_PER_MM, shortened, wrapped
+from pedigreeview.reports.paper_pages import pdf_path, save_pages
+from pedigreeview.reports.paper_type import UNITS_PER_MM, shortened, wrapped
+from pedigreeview.reports.report_words import counted, tr
 
 if TYPE_CHECKING:
     from pedigreeview.drawing.worker import Tick
@@ -40,7 +41,6 @@ __all__ = [
 ]
 
 MARGIN = 120.0
-_DPI = 1200
 _TITLE, _BELOW, _TOP = 50, 28, 24
 _HEAD_GAP = 30.0
 
@@ -68,6 +68,8 @@ class Part:
     """The sheet's number, by which what is written on it is typed back."""
     notes: tuple[str, ...] = ()
     """Sentences at the end of the part."""
+    of: int = 1
+    """Parts into which the list fell because its columns do not fit side by side."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,7 +105,7 @@ class PaperLists:
             found += [mark.moved(MARGIN, top) for mark in block.marks]
         theme = theme_named("grey")
         y = MARGIN - 58
-        number = text_mark(theme, f"page {at + 1} of {self.count}", _TOP, soft=True)
+        number = text_mark(theme, tr("page {} of {}").format(at + 1, self.count), _TOP, soft=True)
         found.append(number.moved(self.width - MARGIN - number.width, y))
         room = self.width - 2 * MARGIN - number.width - 40
         held = shortened(theme, _TOP, self.top, room)
@@ -112,8 +114,9 @@ class PaperLists:
 
     def words(self) -> str:
         """How many pages of what paper."""
-        pages = "1 page" if self.count == 1 else f"{self.count} pages"
-        return f"{pages} of {self.paper}, {'landscape' if self.landscape else 'portrait'}."
+        pages = counted(self.count, tr("{} page"), tr("{} pages"))
+        way = tr("{} of {}, landscape.") if self.landscape else tr("{} of {}, portrait.")
+        return way.format(pages, self.paper)
 
 
 def page_size(paper: str, landscape: bool) -> tuple[float, float]:
@@ -188,7 +191,7 @@ def _head_marks(part: Part, width: float) -> list[Mark]:
     room = width - 2 * MARGIN
     found: list[Mark] = []
     if part.sheet:
-        line = signed_line(theme, f"sheet {part.sheet}", 36)
+        line = signed_line(theme, tr("sheet {}").format(part.sheet), 36)
         wide = line.width + 40
         left = width - MARGIN - wide
         found.append(Mark("box", left, MARGIN - 6, wide, 58))
@@ -241,35 +244,16 @@ def save_lists(path: str | Path, lists: PaperLists, *, tick: Tick | None = None)
     ------
     Fault : a name that does not end in .pdf, or a file that cannot be written
     """
-    path = Path(path)
-    if path.suffix.lower() != ".pdf":
-        raise Fault(
-            "Lists are written as PDF.", Place(file=str(path)), "Choose a name that ends in .pdf."
-        )
-    with replace_file(path) as beside:
-        writer = QPdfWriter(str(beside))
-        writer.setResolution(_DPI)
-        writer.setTitle(lists.pages[0].part.title)
-        writer.setCreator("pedigreeview")
-        writer.setPageLayout(list_page_layout(lists))
-        painter = QPainter()
-        try:
-            if not painter.begin(writer):
-                raise Fault(
-                    "The list could not be written.",
-                    Place(file=str(path)),
-                    "See whether the folder can be written to and whether the disk is full.",
-                )
-            for at in range(lists.count):
-                if tick is not None:
-                    tick(at, lists.count, "Pages")
-                if at:
-                    writer.newPage()
-                painter.resetTransform()
-                painter.scale(_DPI / UNITS_PER_INCH, _DPI / UNITS_PER_INCH)
-                paint_list_page(painter, lists, at)
-        finally:
-            painter.end()
+    path = pdf_path(path, "Lists are written as PDF.")
+    save_pages(
+        path,
+        lists.pages[0].part.title,
+        list_page_layout(lists),
+        lists.count,
+        lambda painter, at: paint_list_page(painter, lists, at),
+        refused="The list could not be written.",
+        tick=tick,
+    )
     return path
 
 

@@ -13,6 +13,7 @@ from pedigreeview.drawing.theme import theme as theme_named
 from pedigreeview.reports.label_lines import Line, Mark, signed_line, text_mark
 from pedigreeview.reports.paper_lists import MARGIN, Block, Part, page_size
 from pedigreeview.reports.paper_type import shortened, width_of, wrapped
+from pedigreeview.reports.report_words import tr
 
 __all__ = ["Cell", "TableColumn", "table_parts"]
 
@@ -71,7 +72,7 @@ def table_parts(
     columns = list(columns)
     rows = [list(row) for row in rows]
     if numbered:
-        columns.insert(0, TableColumn("no.", 8.0, grow=0.0))
+        columns.insert(0, TableColumn(tr("no."), 8.0, grow=0.0))
         rows = [[Cell(f"{at + 1}"), *row] for at, row in enumerate(rows)]
         keys += 1
     widths = [_width(column, [row[at] for row in rows]) for at, column in enumerate(columns)]
@@ -81,8 +82,12 @@ def table_parts(
         wide = _grown([columns[at] for at in group], [widths[at] for at in group], room)
         heading = _heading([columns[at] for at in group], wide)
         blocks = [_row([row[at] for at in group], wide, row_height * 10) for row in rows]
-        named = title if len(groups) == 1 else f"{title}, part {number + 1} of {len(groups)}"
-        parts.append(Part(named, below, heading, tuple(blocks), sheet, tuple(notes)))
+        named = title
+        if len(groups) > 1:
+            named = tr("{}, part {} of {}").format(title, number + 1, len(groups))
+        parts.append(
+            Part(named, below, heading, tuple(blocks), sheet, tuple(notes), of=len(groups))
+        )
     return parts
 
 

@@ -18,6 +18,7 @@ __all__ = [
     "UNITS_PER_MM",
     "ascent",
     "paper_font",
+    "rise",
     "shortened",
     "width_of",
     "wrapped",
@@ -64,6 +65,11 @@ def width_of(theme: Theme, size: float, text: str, *, strong: bool = False) -> f
 def ascent(theme: Theme, size: float) -> float:
     """Height of the type above its baseline, accents included."""
     return _metrics(theme.fonts, max(1, round(size)), False).ascent()
+
+
+def rise(theme: Theme, size: float, text: str, *, strong: bool = False) -> float:
+    """How far the ink of a text reaches above its baseline, accents upon accents included."""
+    return -_metrics(theme.fonts, max(1, round(size)), strong).tightBoundingRect(text).top()
 
 
 def shortened(theme: Theme, size: float, text: str, room: float, *, strong: bool = False) -> str:

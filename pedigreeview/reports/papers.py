@@ -43,7 +43,9 @@ from pedigreeview.reports.paper_lists import (
     paint_list_page,
     save_lists,
 )
-from pedigreeview.reports.paper_type import UNITS_PER_INCH, UNITS_PER_MM
+from pedigreeview.reports.paper_pages import paint_pages
+from pedigreeview.reports.paper_type import UNITS_PER_MM
+from pedigreeview.reports.report_words import tr
 
 if TYPE_CHECKING:
     from pedigreeview.drawing.worker import Tick
@@ -54,7 +56,6 @@ _SAID = 6
 """Labels that are named one by one where something is left out of them."""
 _EMPTY_ROWS = 4
 """Rows at the foot of a crossing list, for crosses that are made on the spot."""
-_HOW = "Typed in by the number of the sheet and of the row; nothing else need be copied."
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,25 +202,12 @@ class Paper:
         Cancelled : by the tick, between two pages
         """
         device.setPageLayout(self.layout)
-        painter = QPainter()
-        try:
-            if not painter.begin(device):
-                raise Fault(
-                    "The printer did not take the paper.",
-                    None,
-                    "See whether it is switched on, or save it as PDF.",
-                )
-            scale = device.logicalDpiX() / UNITS_PER_INCH
-            for at in range(self.count):
-                if tick is not None:
-                    tick(at, self.count, "Pages")
-                if at:
-                    device.newPage()
-                painter.resetTransform()
-                painter.scale(scale, scale)
-                self.paint(painter, at)
-        finally:
-            painter.end()
+        refused = Fault(
+            "The printer did not take the paper.",
+            None,
+            "See whether it is switched on, or save it as PDF.",
+        )
+        paint_pages(device, self.count, self.paint, refused, tick=tick)
         return self.count
 
 
@@ -239,10 +227,10 @@ def make_paper(book: Book, wish: Wish, titles: Mapping[str, str] | None = None) 
     parts, sheets, warnings = _parts(book, wish)
     name = book.settings.name
     lists = lay_out_lists(parts, book=name, paper=wish.size, landscape=wish.landscape)
-    over = {part.title for part in parts if ", part " in part.title}
-    if over:
+    over = max(part.of for part in parts)
+    if over > 1:
         warnings.append(
-            f"Its columns do not fit side by side: they go on over {len(over)} parts, each with "
+            f"Its columns do not fit side by side: they go on over {over} parts, each with "
             "the first columns again."
         )
     return Paper(title, None, lists, sheets, tuple(warnings))
@@ -259,7 +247,7 @@ def _labels(book: Book, wish: Wish, title: str) -> Paper:
     warnings = []
     crowded = pages.crowded()
     for text in crowded[:_SAID]:
-        missing = ", ".join(pages.layout(text).left_out)
+        missing = ", ".join(tr(one) for one in pages.layout(text).left_out)
         warnings.append(f"The label {text.code} has no room for: {missing}.")
     if len(crowded) > _SAID:
         warnings.append(
@@ -309,10 +297,11 @@ def _parts(book: Book, wish: Wish) -> _Made:
 
 def _crossing(book: Book, wish: Wish, day: str) -> _Made:
     from pedigreeview.reports.crossing_list import crossing_list_parts, crossing_rows
+    from pedigreeview.reports.garden_lists import how_typed_in
 
     rows = crossing_rows(book, day, wish.codes)
     parts = crossing_list_parts(book, day, wish.codes, paper=wish.size, landscape=wish.landscape)
     sheet = crossing_sheet([row.cross for row in rows], _EMPTY_ROWS)
-    notes = (_HOW,)
-    numbered = [replace(part, sheet=sheet.number, notes=(*part.notes, *notes)) for part in parts]
+    how = how_typed_in()
+    numbered = [replace(part, sheet=sheet.number, notes=(*part.notes, how)) for part in parts]
     return numbered, (sheet.as_printed(day),), []

@@ -21,6 +21,7 @@ from pedigreeview.reports.report_parts import (
     notes_section,
     photos_section,
     section,
+    sections_of,
     shares_table,
     table,
 )
@@ -67,7 +68,7 @@ def known_plant(net: PedigreeNetwork, code: str) -> None:
 
 def below_words(book: Book, code: str) -> str:
     """The line under the title: the book and the crop."""
-    crop = book.crop(book.plants[code])
+    crop = tr(book.crop(book.plants[code]))
     said = [tr("From the book '{}'").format(book.settings.name)] if book.settings.name else []
     said += [tr("crop: {}").format(crop)] if crop else []
     line = ", ".join(said)
@@ -77,7 +78,7 @@ def below_words(book: Book, code: str) -> str:
 def generation_words(net: PedigreeNetwork, code: str) -> str:
     """The trade's name of the generation with its number from the founders; '' in a loop."""
     number = net.generation(code)
-    name = net.generation_name(code)
+    name = tr(net.generation_name(code) or "")
     if number is None:
         return ""
     if net.parents(code).raised == "founder":
@@ -101,13 +102,13 @@ def notations(net: PedigreeNetwork, code: str) -> list[Item | None]:
         slash = notation_of(net, code, "slash")
         by_name = notation_of(net, code, "cross", names=True)
     except Fault as fault:
-        return [Text(fault.sentence())]
+        return [Text(tr(fault.sentence()))]
     rows = [(tr("With the sign ×"), signs.text)]
     if by_name.text != signs.text:
         rows.append((tr("The same by names"), by_name.text))
     rows.append((tr("Slash notation"), slash.text))
     said = [tr("The seed parent stands first, on the left.")]
-    said += dict.fromkeys([*signs.said, *slash.said])
+    said += dict.fromkeys(tr(one) for one in (*signs.said, *slash.said))
     return [facts_of(rows), Text(" ".join(said), soft=True)]
 
 
@@ -138,15 +139,9 @@ def plant_report(
         lambda: cautions_section(net, code),
         lambda: base_section(net, code),
     )
-    found = []
-    for at, make in enumerate(makers):
-        if tick is not None:
-            tick(at, len(makers))
-        found.append(make())
+    sections = sections_of(makers, tick)
     title = named(net.book, code)
-    return Report(
-        "plant", code, title, below_words(net.book, code), tuple(s for s in found if s is not None)
-    )
+    return Report("plant", code, title, below_words(net.book, code), sections)
 
 
 def _what(net: PedigreeNetwork, code: str) -> Section | None:
@@ -172,7 +167,7 @@ def _what(net: PedigreeNetwork, code: str) -> Section | None:
                     (tr("Code"), code),
                     (tr("Name"), plant.name if plant.name != code else ""),
                     (tr("It is"), kind_words(book, plant)),
-                    (tr("Crop"), book.crop(plant)),
+                    (tr("Crop"), tr(book.crop(plant))),
                     (tr("Sets of chromosomes"), chromosomes),
                     (tr("Generation"), generation_words(net, code)),
                     (tr("Kept true"), _kept_true(net, code)),
@@ -238,7 +233,7 @@ def _numbers(net: PedigreeNetwork, code: str) -> Section | None:
             facts,
             shares_table(net, code),
             _relatives(net, code),
-            Text(net.base_sentence(), soft=True),
+            Text(tr(net.base_sentence()), soft=True),
         ],
     )
 
@@ -251,7 +246,7 @@ def _relatives(net: PedigreeNetwork, code: str) -> Table | None:
     for other in list(asked)[:_RELATIVES]:
         try:
             theta = fraction_text(net.coancestry_exact(code, other), net.coancestry(code, other))
-            words = net.relationship_words(code, other)
+            words = tr(net.relationship_words(code, other))
         except Fault:
             theta, words = tr("withheld"), ""
         rows.append((named(net.book, other), theta, words))
@@ -287,7 +282,7 @@ def _crosses(net: PedigreeNetwork, code: str) -> Section | None:
                 _number(counts.fruits_set if counts.fruits_set is not None else counts.fruits),
                 _number(counts.seeds),
                 _number(len(net.progeny_of_cross(cross)) or None),
-                record.state if record.state in ("planned", "skipped") else "",
+                tr(record.state) if record.state in ("planned", "skipped") else "",
             )
         )
     headings = (
@@ -312,8 +307,8 @@ def _more(number: int) -> Text:
 
 
 def _compatibility(book: Book, partner: str, seed: str, pollen: str, note: str) -> str:
-    said = [tr("as seed parent {}").format(seed) if seed else ""]
-    said.append(tr("as pollen parent {}").format(pollen) if pollen else "")
+    said = [tr("as seed parent {}").format(tr(seed)) if seed else ""]
+    said.append(tr("as pollen parent {}").format(tr(pollen)) if pollen else "")
     words = ", ".join(part for part in said if part)
     start = tr("With {}").format(named(book, partner)) if partner else tr("In general")
     line = tr("{}: {}.").format(start, words) if words else tr("{}.").format(start)

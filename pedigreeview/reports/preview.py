@@ -7,12 +7,12 @@ import math
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from pedigreeview.reports.pages import MARGIN_MM, Pages
+from pedigreeview.drawing.margins import UNITS_PER_MM
+from pedigreeview.reports.pages import Pages
 from pedigreeview.reports.sheets import Sheet
 
 __all__ = ["preview"]
 
-_MM = 96 / 25.4
 _GAP = 18
 _SHADOW = QColor(0, 0, 0, 46)
 _EDGE = QColor(120, 116, 104)
@@ -24,7 +24,7 @@ def preview(made: Sheet | Pages, width: int = 1100, height: int = 1000) -> QImag
         paper = (made.width, made.height)
         count, margin = 1, 0.0
     else:
-        margin = MARGIN_MM * _MM
+        margin = made.margin * UNITS_PER_MM
         paper = (made.width + 2 * margin, made.height + 2 * margin)
         count = made.count
     columns, scale = _arranged(count, paper, width, height)

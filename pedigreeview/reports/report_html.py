@@ -30,6 +30,8 @@ _UNFIT = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff\ufffe\uffff]")
 _TURNING = re.compile("[\u202a-\u202e\u2066-\u2069\u200e\u200f]")
 """Marks that turn the direction of what follows, also beyond the end of a code."""
 
+_APART = re.compile("\u2068([^\u2066-\u2069]*)\u2069")
+
 _STYLE = """
 body { font: 16px/1.5 'Source Sans 3', 'Segoe UI', 'Helvetica Neue', 'Noto Sans', sans-serif;
   color: #1d1c19; background: #fff; max-width: 58rem; margin: 2rem auto; padding: 0 1.2rem; }
@@ -63,6 +65,14 @@ def _text(words: str) -> str:
     return escape(_TURNING.sub("", _UNFIT.sub("\ufffd", words)), quote=True)
 
 
+def _shown(words: str) -> str:
+    """Words of an element: what was kept apart from the direction around it is so here as well."""
+    parts = _APART.split(words)
+    return "".join(
+        f"<bdi>{_text(part)}</bdi>" if at % 2 else _text(part) for at, part in enumerate(parts)
+    )
+
+
 def report_html(
     net: PedigreeNetwork,
     report: Report,
@@ -77,9 +87,11 @@ def report_html(
     placed : the pedigree where it was placed before, in this theme
     """
     cover = report.cover
+    # The language of the words, and which way it is written, are translated with them.
+    tongue = tr('lang="en" dir="ltr"')
     lines = [
         "<!DOCTYPE html>",
-        '<html xmlns="http://www.w3.org/1999/xhtml" lang="en">',
+        f'<html xmlns="http://www.w3.org/1999/xhtml" {tongue}>',
         "<head>",
         '<meta charset="utf-8"/>',
         '<meta http-equiv="Content-Security-Policy" content="default-src \'none\'; '
@@ -91,7 +103,7 @@ def report_html(
         "</head>",
         "<body>",
         "<header>",
-        f"<h1>{_text(report.title)}</h1>",
+        f"<h1>{_shown(report.title)}</h1>",
         *_paragraphs([report.below], "soft"),
         *_paragraphs([", ".join(part for part in (*cover.person, cover.date) if part)]),
         *_paragraphs(cover.caption),
@@ -102,7 +114,7 @@ def report_html(
         if tick is not None:
             tick(at, len(report.sections), "Parts")
         lines.append(f'<section id="{_text(section.part)}">')
-        lines.append(f"<h2>{_text(section.heading)}</h2>")
+        lines.append(f"<h2>{_shown(section.heading)}</h2>")
         for item in section.items:
             lines += _item(net, item, theme, placed)
         lines.append("</section>")
@@ -112,16 +124,20 @@ def report_html(
 
 def _paragraphs(words: Iterable[str], kind: str = "") -> list[str]:
     named = f' class="{kind}"' if kind else ""
-    return [f"<p{named}>{_text(one)}</p>" for one in words if one.strip()]
+    return [f"<p{named}>{_shown(one)}</p>" for one in words if one.strip()]
 
 
 def _item(net: PedigreeNetwork, item: Item, theme: str, placed: LinePicture | None) -> list[str]:
     if isinstance(item, Text):
         if item.strong:
-            return [f"<h3>{_text(item.words)}</h3>"]
+            return [f"<h3>{_shown(item.words)}</h3>"]
         return _paragraphs([item.words], "soft" if item.soft else "")
     if isinstance(item, Facts):
-        rows = [f"<dt>{_text(name)}</dt><dd>{_text(value)}</dd>" for name, value in item.rows]
+        # What the book holds keeps the direction of its own script to itself.
+        rows = [
+            f"<dt>{_text(name)}</dt><dd><bdi>{_shown(value)}</bdi></dd>"
+            for name, value in item.rows
+        ]
         return ["<dl>", *rows, "</dl>"]
     if isinstance(item, Table):
         return _table(item)
@@ -130,7 +146,7 @@ def _item(net: PedigreeNetwork, item: Item, theme: str, placed: LinePicture | No
 
         made = placed or line_picture(net, item, theme)
         drawn = picture_svg(made, _UNFIT.sub("\ufffd", item.words))
-        return ["<figure>", drawn, f"<figcaption>{_text(item.words)}</figcaption>", "</figure>"]
+        return ["<figure>", drawn, f"<figcaption>{_shown(item.words)}</figcaption>", "</figure>"]
     return _photo(net, item)
 
 
@@ -140,7 +156,7 @@ def _table(table: Table) -> list[str]:
         for at, cell in enumerate(cells):
             right = ' class="n"' if at in table.numbers else ""
             # Each cell keeps the direction of its own script to itself.
-            held.append(f"<{start}{right}><bdi>{_text(cell)}</bdi></{end}>")
+            held.append(f"<{start}{right}><bdi>{_shown(cell)}</bdi></{end}>")
         return f"<tr>{''.join(held)}</tr>"
 
     head = row(table.headings, 'th scope="col"', "th")
@@ -166,7 +182,7 @@ def _photo(net: PedigreeNetwork, photo: PhotoOf) -> list[str]:
     return [
         "<figure>",
         f'<img alt="{_text(photo.caption)}" src="data:image/jpeg;base64,{data}"/>',
-        f"<figcaption>{_text(photo.caption)}</figcaption>",
+        f"<figcaption>{_shown(photo.caption)}</figcaption>",
         "</figure>",
     ]
 

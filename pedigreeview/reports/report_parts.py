@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from typing import TYPE_CHECKING
 
 from pedigreeview.book.book import Book
@@ -22,12 +22,14 @@ __all__ = [
     "base_section",
     "cautions_section",
     "doubt_section",
+    "f_items",
     "f_text",
     "facts_of",
     "founders_behind",
     "notes_section",
     "photos_section",
     "section",
+    "sections_of",
     "shares_table",
     "table",
 ]
@@ -41,6 +43,21 @@ def section(part: str, items: Iterable[Item | None]) -> Section | None:
     """A part with what there is to say; None where that is nothing."""
     kept = tuple(item for item in items if item is not None)
     return Section(part, part_words()[part], kept) if kept else None
+
+
+def sections_of(
+    makers: Sequence[Callable[[], Section | None]], tick: Callable[..., None] | None
+) -> tuple[Section, ...]:
+    """Make the parts of a report one by one; those that have nothing to say are left out.
+
+    tick : called between parts; may raise `Cancelled`
+    """
+    found = []
+    for at, make in enumerate(makers):
+        if tick is not None:
+            tick(at, len(makers))
+        found.append(make())
+    return tuple(part for part in found if part is not None)
 
 
 def facts_of(rows: Iterable[tuple[str, str]]) -> Facts | None:
@@ -104,8 +121,8 @@ def f_items(net: PedigreeNetwork, code: str) -> list[tuple[str, str]]:
     try:
         meaning = inbreeding_sentence(net.inbreeding(code))
     except Fault as fault:
-        return [(tr("Inbreeding F"), fault.what)]
-    return [(tr("Inbreeding F"), tr("{}. {}").format(f_text(net, code), meaning))]
+        return [(tr("Inbreeding F"), tr(fault.what))]
+    return [(tr("Inbreeding F"), tr("{}. {}").format(f_text(net, code), tr(meaning)))]
 
 
 # The base -----------------------------------------------------------------------------------------
@@ -127,7 +144,7 @@ def base_section(net: PedigreeNetwork, code: str) -> Section | None:
     return section(
         "base",
         [
-            Text(net.base_sentence()),
+            Text(tr(net.base_sentence())),
             table((tr("Founder"), tr("Fixation"), tr("Taken as"), tr("From")), rows, (1,)),
             Text(
                 tr(
@@ -195,9 +212,11 @@ def _crop_cautions(book: Book, codes: Iterable[str]) -> list[str]:
         crop = book.crop_facts(book.plants[code])
         if crop is None:
             continue
-        name = crop.name[:1].upper() + crop.name[1:]
+        name = tr(crop.name)
+        name = name[:1].upper() + name[1:]
         for caution in crop.facts.get("cautions", ()):
-            found[tr("{}: {} Source: {}.").format(name, caution["text"], caution["source"])] = None
+            said = tr("{}: {} Source: {}.")
+            found[said.format(name, tr(caution["text"]), tr(caution["source"]))] = None
     return list(found)
 
 
@@ -211,13 +230,15 @@ def doubt_section(net: PedigreeNetwork, plants: Sequence[str]) -> Section | None
     first = {net.parents(p).cross: p for p in reversed(plants) if net.parents(p).cross}
     crosses = [net.parents(p).cross for p in plants if first.get(net.parents(p).cross) == p]
     rows, silent = [], []
+    grades: set[str] = set()
     for code in crosses:
         cross = book.crosses[code]
         if not cross.seed_doubt and not cross.pollen_doubt:
             silent.append(code)
             continue
         signs = cross_signs(book, net.parents(first[code]))
-        rows.append((code, signs, cross.seed_doubt, cross.pollen_doubt))
+        rows.append((code, signs, tr(cross.seed_doubt), tr(cross.pollen_doubt)))
+        grades |= {cross.seed_doubt, cross.pollen_doubt}
     evidence = [
         tr("{}, {}: {}").format(
             row.cross,
@@ -236,7 +257,7 @@ def doubt_section(net: PedigreeNetwork, plants: Sequence[str]) -> Section | None
     held = book.findings()
     findings = [_finding(net, plant, held[plant]) for plant in plants if plant in held]
     asked = [
-        problem.message
+        tr(problem.message)
         for problem in net.problems()
         if counts_as_problem(problem) and wanted & set(problem.plants)
     ]
@@ -245,7 +266,6 @@ def doubt_section(net: PedigreeNetwork, plants: Sequence[str]) -> Section | None
     items: list[Item | None] = [
         table((tr("Cross"), tr("Parents"), tr("Seed parent is"), tr("Pollen parent is")), rows)
     ]
-    grades = {grade for row in rows for grade in row[2:]}
     key = [doubt_words(grade) for grade in GRADES if grade in grades]
     if key:
         items.append(Text(" ".join(key), soft=True))
@@ -270,7 +290,7 @@ def _finding(net: PedigreeNetwork, plant: str, rows: Sequence[ParentFinding]) ->
             row.pollen_parent, named(net.book, row.pollen_parent)
         )
         odds = "" if row.odds is None else tr(" with odds {}").format(f"{row.odds:g}")
-        grade = f" ({row.grade})" if row.grade else ""
+        grade = f" ({tr(row.grade)})" if row.grade else ""
         text = f" {row.text}" if row.text else ""
         givers.append(f"{giver}{odds}{grade}.{text}")
     return _dated(tr("{}: pollen parent {}").format(plant, " ".join(givers)), rows[0].date)

@@ -13,20 +13,17 @@ import re
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtGui import QPagedPaintDevice, QPainter, QPdfWriter
+from PySide6.QtGui import QPagedPaintDevice
 
 from pedigreeview.book.dates import is_date
 from pedigreeview.book.faults import Fault, Place
-from pedigreeview.exchange.writing import replace_file
-from pedigreeview.reports.paper_type import UNITS_PER_INCH
+from pedigreeview.reports.paper_pages import paint_pages, pdf_path, save_pages
 from pedigreeview.reports.report_pages import ReportPages
 
 if TYPE_CHECKING:
     from pedigreeview.drawing.worker import Tick
 
 __all__ = ["print_report", "save_report_pdf"]
-
-_DPI = 1200
 
 
 def save_report_pdf(path: str | Path, pages: ReportPages, *, tick: Tick | None = None) -> Path:
@@ -36,21 +33,21 @@ def save_report_pdf(path: str | Path, pages: ReportPages, *, tick: Tick | None =
     ------
     Fault : a name that does not end in .pdf, or a file that cannot be written
     """
-    path = Path(path)
-    if path.suffix.lower() != ".pdf":
-        raise Fault(
-            "This report is written as PDF.",
-            Place(file=str(path)),
-            "Choose a name that ends in .pdf.",
-        )
-    with replace_file(path) as beside:
-        writer = QPdfWriter(str(beside))
-        writer.setResolution(_DPI)
-        writer.setTitle(pages.report.title)
-        writer.setCreator("pedigreeview")
-        writer.setPageLayout(pages.layout)
-        _paint(writer, pages, tick, str(path))
-        beside.write_bytes(_undated(beside.read_bytes(), pages.report.cover.date))
+    path = pdf_path(path, "This report is written as PDF.")
+
+    def undate(file: Path) -> None:
+        file.write_bytes(_undated(file.read_bytes(), pages.report.cover.date))
+
+    save_pages(
+        path,
+        pages.report.title,
+        pages.layout,
+        pages.count,
+        pages.paint,
+        refused="The report could not be written.",
+        tick=tick,
+        finish=undate,
+    )
     return path
 
 
@@ -63,32 +60,13 @@ def print_report(pages: ReportPages, device: QPagedPaintDevice, tick: Tick | Non
     Cancelled : by the tick, between two pages
     """
     device.setPageLayout(pages.layout)
-    _paint(device, pages, tick, "")
+    refused = Fault(
+        "The printer did not take it.",
+        Place(),
+        "See whether it is switched on, or save it as PDF.",
+    )
+    paint_pages(device, pages.count, pages.paint, refused, tick=tick)
     return pages.count
-
-
-def _paint(device: QPagedPaintDevice, pages: ReportPages, tick: Tick | None, file: str) -> None:
-    painter = QPainter()
-    try:
-        if not painter.begin(device):
-            raise Fault(
-                "The report could not be written." if file else "The printer did not take it.",
-                Place(file=file),
-                "See whether the folder can be written to and whether the disk is full."
-                if file
-                else "See whether it is switched on, or save it as PDF.",
-            )
-        scale = device.logicalDpiX() / UNITS_PER_INCH
-        for at in range(pages.count):
-            if tick is not None:
-                tick(at, pages.count, "Pages")
-            if at:
-                device.newPage()
-            painter.resetTransform()
-            painter.scale(scale, scale)
-            pages.paint(painter, at)
-    finally:
-        painter.end()
 
 
 def _undated(held: bytes, date: str) -> bytes:

@@ -1,14 +1,17 @@
-"""The texts of reports: one function through which all of them go, and the words of records.
+"""The words of paper: one function through which all of them go, and the words of records.
 
 Sentences are whole and take their parts by `format`, so that a translation can move them about.
+Paper speaks the language of the window (`drawing.telling`); made by a command it speaks English.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+import unicodedata
+from collections.abc import Iterable
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import Cross, Plant
+from pedigreeview.drawing.telling import tell
 from pedigreeview.network.parentage import Parents
 
 __all__ = [
@@ -16,6 +19,7 @@ __all__ = [
     "cross_signs",
     "crossed_words",
     "doubt_words",
+    "isolated",
     "kept_true_words",
     "kind_words",
     "listed",
@@ -25,20 +29,23 @@ __all__ = [
     "span",
     "status_words",
     "tr",
-    "translate_with",
 ]
-
-_translator: list[Callable[[str], str]] = []
 
 
 def tr(text: str) -> str:
-    """A text of a report in the language that was chosen."""
-    return _translator[-1](text) if _translator else text
+    """A text of a paper, or a finished sentence of the layers below, in the language spoken."""
+    return tell(text)
 
 
-def translate_with(function: Callable[[str], str] | None) -> None:
-    """Take every text of the reports through a function; None: as it is written here."""
-    _translator[:] = [] if function is None else [function]
+def isolated(text: str) -> str:
+    """What the book holds, kept apart from the direction of the words around it.
+
+    Only what is written from right to left is wrapped, in the marks for it (Unicode's FSI and PDI),
+    so that a cross of two such codes still reads seed parent first.
+    """
+    if any(unicodedata.bidirectional(sign) in ("R", "AL", "AN") for sign in text):
+        return f"\u2068{text}\u2069"
+    return text
 
 
 def part_words() -> dict[str, str]:
@@ -74,7 +81,7 @@ def counted(number: int, one: str, many: str) -> str:
 
 def listed(codes: Iterable[str], most: int = 8) -> str:
     """'a, b, c and 4 more'."""
-    held = list(codes)
+    held = [isolated(code) for code in codes]
     if len(held) <= most + 1:
         return ", ".join(held)
     return tr("{} and {} more").format(", ".join(held[:most]), len(held) - most)
@@ -94,7 +101,9 @@ def named(book: Book, code: str) -> str:
     """A plant by its code, with its name where it has one."""
     plant = book.plants.get(code)
     name = plant.name if plant is not None else ""
-    return tr("{} ({})").format(code, name) if name and name != code else code
+    if not name or name == code:
+        return isolated(code)
+    return tr("{} ({})").format(isolated(code), isolated(name))
 
 
 def kind_words(book: Book, plant: Plant) -> str:
@@ -165,18 +174,18 @@ def cross_signs(book: Book, held: Parents) -> str:
             "cutting_of": tr("cutting of {}"),
             "doubled_haploid_of": tr("doubled haploid of {}"),
             "doubled_of": tr("{} doubled"),
-        }[held.raised].format(held.source)
+        }[held.raised].format(isolated(held.source))
     if held.raised == "founder":
         return tr("founder")
-    seed = held.seed_parent or "?"
+    seed = isolated(held.seed_parent or "?")
     if held.selfed:
         return f"{seed} ⊗"
     if held.pollen_parent:
-        return f"{seed} × {held.pollen_parent}"
+        return f"{seed} × {isolated(held.pollen_parent)}"
     cross = book.crosses.get(held.cross)
     if held.by_rate or (cross is not None and cross.intended == "open" and not held.pollen):
         return f"{seed} ○"
-    givers = [code for code, _ in held.pollen if code]
+    givers = [isolated(code) for code, _ in held.pollen if code]
     if len(givers) > 1:
         return f"{seed} × ({tr(' or ').join(givers)})"
     return f"{seed} × {givers[0]}?" if givers else f"{seed} × ?"

@@ -7,21 +7,25 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QFontMetricsF, QPainter
+from PySide6.QtGui import QPainter
 
+from pedigreeview.drawing.captions import caption_height, caption_of, paint_caption, wrapped
 from pedigreeview.drawing.legend import Entry, legend_entries, legend_height, paint_legend
 from pedigreeview.drawing.lighting import Lit, light
+from pedigreeview.drawing.margins import UNITS_PER_MM, picture_margin
 from pedigreeview.drawing.painter import Scene, paint
 from pedigreeview.drawing.placing import Placed
 from pedigreeview.drawing.signs import colour, pen
 from pedigreeview.drawing.tags import elided, font
 from pedigreeview.drawing.theme import Theme
 from pedigreeview.drawing.tinting import Tint
+from pedigreeview.reports.report_words import tr
 
 __all__ = [
     "Matter",
     "Sheet",
     "compose",
+    "head_height",
     "matter",
     "notes_height",
     "on_paper",
@@ -29,8 +33,9 @@ __all__ = [
     "paint_notes",
 ]
 
-_MARGIN = 30.0
-_LEAST_WIDTH = 660.0
+_LEAST_WIDTH = 600.0
+"""Room that title and legend want between the margins."""
+_NOTE = 12.0
 _LEGEND_MOST = 1600.0
 """A legend wider than this is a row that nobody reads."""
 _NO_LIT = Lit(frozenset(), frozenset())
@@ -52,6 +57,7 @@ class Matter:
     theme: Theme
     title: str
     below: str
+    caption: tuple[str, ...]
     notes: tuple[str, ...]
     entries: tuple[Entry, ...]
     pins: tuple[str, ...] = ()
@@ -88,6 +94,7 @@ def matter(
     *,
     title: str,
     below: str = "",
+    caption: str = "",
     date: str = "",
     pins: Sequence[str] = (),
     lit_paths: Iterable[Sequence[str]] = (),
@@ -96,6 +103,7 @@ def matter(
 ) -> Matter:
     """Everything that belongs with a picture.
 
+    caption : in the words of the person, below the title
     pins : plants marked A, B, C and so on
     lit_paths : lines of descent to bring out, each as codes from plant to plant
     faded : plants put back by a filter
@@ -112,14 +120,17 @@ def matter(
     notes = [n for n in (view.base, view.way_words(), view.hidden_words(), view.away_words()) if n]
     if tint is not None:
         notes.append(tint.key.words())
-    notes.append(f"Drawn on {date or datetime.date.today().isoformat()}.")
+        shown += tint.also(item.block.codes for item in placed.blocks if item.block.codes)
+    entries = legend_entries(placed, shown=shown, key=tint.key if tint is not None else None)
+    drawn = tr("Drawn on {}.").format(date or datetime.date.today().isoformat())
     return Matter(
         placed,
         on_paper(theme),
         title,
         below,
-        tuple(notes),
-        legend_entries(placed, shown=shown, key=tint.key if tint is not None else None),
+        caption_of(caption),
+        (*(tr(note) for note in notes), drawn),
+        tuple(replace(entry, words=tr(entry.words)) for entry in entries),
         tuple(pins),
         light(placed, paths) if paths else _NO_LIT,
         put_back,
@@ -134,6 +145,7 @@ class Sheet:
     matter: Matter
     width: float
     height: float
+    margin: float
 
     def paint(self, painter: QPainter) -> None:
         """Paint the whole sheet from its upper left corner."""
@@ -142,30 +154,32 @@ class Sheet:
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
         painter.fillRect(QRectF(0, 0, self.width, self.height), colour(theme["ground"]))
-        inner = self.width - 2 * _MARGIN
-        y = _MARGIN + paint_head(painter, held, _MARGIN, _MARGIN, inner)
+        margin = self.margin
+        inner = self.width - 2 * margin
+        y = margin + paint_head(painter, held, margin, margin, inner)
         left, top, width, height = placed.bounds
         painter.save()
         painter.translate((self.width - width) / 2 - left, y - top)
-        clip = QRectF(left - (self.width - width) / 2, top, self.width, height)
+        # The strips of the generations run from margin to margin.
+        clip = QRectF(left - (inner - width) / 2, top, inner, height)
         held.paint_picture(painter, detail=1.0, clip=clip)
         painter.restore()
         y += height + 24
-        _rule(painter, theme, y, self.width)
+        _rule(painter, theme, margin, y, inner)
         across = min(inner, _LEGEND_MOST)
-        paint_legend(painter, held.entries, theme, _MARGIN, y + 14, across)
+        paint_legend(painter, held.entries, theme, margin, y + 14, across)
         y += 14 + legend_height(held.entries, across) + 8
-        _rule(painter, theme, y, self.width)
-        paint_notes(painter, held, _MARGIN, y + 8, across)
+        _rule(painter, theme, margin, y, inner)
+        paint_notes(painter, held, margin, y + 8, across)
 
 
-def _rule(painter: QPainter, theme: Theme, y: float, width: float) -> None:
+def _rule(painter: QPainter, theme: Theme, x: float, y: float, width: float) -> None:
     painter.setPen(pen(theme["paper_edge"], 0.8))
-    painter.drawLine(QPointF(_MARGIN, y), QPointF(width - _MARGIN, y))
+    painter.drawLine(QPointF(x, y), QPointF(x + width, y))
 
 
 def paint_head(painter: QPainter, held: Matter, x: float, y: float, width: float) -> float:
-    """Title and the line below it; the height that they take."""
+    """Title, the line below it and the caption; the height that they take."""
     theme = held.theme
     size = theme.type["title"]
     painter.setPen(colour(theme["ink"]))
@@ -174,17 +188,23 @@ def paint_head(painter: QPainter, held: Matter, x: float, y: float, width: float
     painter.setPen(colour(theme["ink_soft"]))
     painter.setFont(font(theme, 13))
     painter.drawText(QPointF(x, y + size + 22), elided(theme, 13, held.below, width))
-    return size + 42
+    caption = paint_caption(painter, theme, held.caption, x, y + size + 32, width)
+    return size + 42 + caption
+
+
+def head_height(held: Matter, width: float) -> float:
+    """Height that the head takes at a width."""
+    return held.theme.type["title"] + 42 + caption_height(held.theme, held.caption, width)
 
 
 def paint_notes(painter: QPainter, held: Matter, x: float, y: float, width: float) -> float:
     """What the numbers stand on, what was left out, the date; the height that they take."""
     theme = held.theme
     painter.setPen(colour(theme["ink_soft"]))
-    painter.setFont(font(theme, 12))
+    painter.setFont(font(theme, _NOTE))
     top = y
     for note in held.notes:
-        lines = _wrapped(theme, note, width)
+        lines = wrapped(font(theme, _NOTE), note, width)
         for at, line in enumerate(lines):
             painter.drawText(QPointF(x, y + 14 + 16 * at), line)
         y += 16 * len(lines) + 4
@@ -193,37 +213,31 @@ def paint_notes(painter: QPainter, held: Matter, x: float, y: float, width: floa
 
 def notes_height(held: Matter, width: float) -> float:
     """Height that the notes take at a width."""
-    return sum(16.0 * len(_wrapped(held.theme, note, width)) + 4 for note in held.notes)
+    face = font(held.theme, _NOTE)
+    return sum(16.0 * len(wrapped(face, note, width)) + 4 for note in held.notes)
 
 
-def _wrapped(theme: Theme, text: str, width: float) -> list[str]:
-    """Lines of at most the width, broken at blanks; done here so that text stays text in SVG."""
-    metrics = QFontMetricsF(font(theme, 12))
-    lines: list[str] = []
-    for word in text.split():
-        trial = f"{lines[-1]} {word}" if lines else word
-        if lines and metrics.horizontalAdvance(trial) <= width:
-            lines[-1] = trial
-        else:
-            lines.append(word)
-    return lines
+def compose(held: Matter, margin: float | None = None) -> Sheet:
+    """One sheet for a picture, at its full size.
 
+    margin : blank space round it in mm; None: the usual one
 
-def compose(held: Matter) -> Sheet:
-    """One sheet for a picture, at its full size."""
+    Raises
+    ------
+    Fault : a margin that is too wide
+    """
+    # To the whole unit: lines that lie between two pixels of a PNG would blur.
+    edge = float(round(picture_margin(margin) * UNITS_PER_MM))
     _, _, width, height = held.placed.bounds
-    width = max(width + 2 * _MARGIN, _LEAST_WIDTH)
-    across = min(width - 2 * _MARGIN, _LEGEND_MOST)
+    inner = max(width, _LEAST_WIDTH)
+    across = min(inner, _LEGEND_MOST)
     height += (
-        _MARGIN
-        + held.theme.type["title"]
-        + 42
+        head_height(held, inner)
         + 24
         + 14
         + legend_height(held.entries, across)
         + 8
         + 8
         + notes_height(held, across)
-        + _MARGIN
     )
-    return Sheet(held, width, height)
+    return Sheet(held, inner + 2 * edge, height + 2 * edge, edge)

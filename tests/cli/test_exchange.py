@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import json
 import os
 import subprocess
@@ -74,6 +75,25 @@ def test_streams(tmp_path: Path) -> None:
     assert come.returncode == 1  # 'Moss' and 'moss' are named
     assert come.stdout.startswith(b"plant,seed_parent,pollen_parent,cross\n24-1,Ash,Moss,")
     assert os.listdir(tmp_path) == []
+
+
+@pytest.mark.parametrize("words", [("convert", "-", "out.csv"), ("import", "-", "--preview")])
+def test_a_stream_without_an_end_is_refused(
+    words: tuple[str, ...],
+    call: Call,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    from pedigreeview.exchange import text_files
+
+    monkeypatch.setattr(text_files, "MOST_UNPACKED", 100_000)
+    monkeypatch.chdir(tmp_path)
+    with Path(os.devnull).with_name("zero").open("rb") as endless:
+        monkeypatch.setattr(sys, "stdin", io.TextIOWrapper(endless, encoding="latin-1"))
+        ended = call(*words)
+    assert ended.status == 2
+    assert "standard input: The file is larger than" in ended.err
+    assert not list(tmp_path.iterdir())
 
 
 def test_import_shows_its_guesses_and_writes_nothing(
@@ -157,6 +177,49 @@ def test_merge_shows_new_names_and_writes_both(call: Call, table: Call, tmp_path
     book = read_book(tmp_path / "both.csv")
     assert book.crosses[book.plants["G"].cross].seed_parent == "Ann-F1"
     assert book.crosses[book.plants["F1"].cross].seed_parent == "TP"
+
+
+@pytest.mark.parametrize("command", ["import", "merge", "import into a new file"])
+def test_import_and_merge_that_are_stopped_change_nothing(
+    command: str, call: Call, table: Call, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from pedigreeview.book.faults import Cancelled
+    from pedigreeview.commands import tables_in
+
+    book = tmp_path / "mine.pedbook"
+    call("convert", table(), book)
+    rows = "".join(f"N{at},F1,BA\n" for at in range(600))
+    more = table(f"plant,seed_parent,pollen_parent\n{rows}", "more.csv")
+    target = tmp_path / "both.csv"
+    words = {
+        "import": ("import", more, "--into", book),
+        "merge": ("merge", book, more, target),
+        "import into a new file": ("import", more, target, "--into", book),
+    }[command]
+    name = "merge_books" if command == "merge" else "import_table"
+    real, calls = getattr(tables_in, name), 0
+    last = 10**9
+
+    def tick() -> None:
+        nonlocal calls
+        calls += 1
+        if calls >= last:
+            raise Cancelled
+
+    monkeypatch.setattr(tables_in, name, lambda *given: real(*given, tick))
+    before = book.read_bytes()
+    last, tried = 1, 0
+    ended = call(*words)
+    while ended.status == 2:
+        assert ended.err.splitlines()[-1] == "Stopped."
+        assert book.read_bytes() == before
+        assert not target.exists()
+        tried += 1
+        last, calls = last + 4, 0
+        ended = call(*words)
+    assert tried > 4
+    assert ended.status == 0
+    assert "N599" in read_book(book if command == "import" else target).plants
 
 
 def test_matrix(call: Call, table: Call, tmp_path: Path) -> None:

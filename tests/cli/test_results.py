@@ -6,12 +6,15 @@ The figures follow by hand from the rules of the trade: F1 of two pure lines 0, 
 
 from __future__ import annotations
 
+import re
 import xml.etree.ElementTree as ET
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 import pytest
+
+from pedigreeview.places import demo
 
 PLANT_KEYS = {
     "plant",
@@ -334,6 +337,8 @@ def test_relate_withholds_too_and_does_its_best(call: Call, loop: Path) -> None:
         (".png", b"\x89PNG"),
         (".dot", b"digraph"),
         (".graphml", b"<?xml"),
+        (".gexf", b"<?xml"),
+        (".json", b"{"),
     ],
 )
 def test_the_ending_says_what_is_drawn(
@@ -364,6 +369,20 @@ def test_a_focus_leaves_the_rest_away(call: Call, table: Call, tmp_path: Path) -
     assert "K3" not in shown
 
 
+def test_codes_too_small_to_read_are_said_with_a_way_out(call: Call, tmp_path: Path) -> None:
+    book = demo("a_leaf_for_hollin_plate")
+    out = tmp_path / "f.pdf"
+    ended = call("diagram", book, "--out", out, "--paper", "A5", "--grey")
+    assert out.exists()
+    said = [line for line in ended.err.splitlines() if "hard to read" in line]
+    assert len(said) == 1
+    assert "--paper A" in said[0]
+    assert "--tiled" in said[0]
+    larger = said[0].partition("--paper ")[2].split()[0]
+    for words in (("--paper", larger), ("--paper", "A5", "--tiled")):
+        assert "hard to read" not in call("diagram", book, "--out", out, *words).err
+
+
 def test_a_failed_picture_leaves_the_old_one(call: Call, table: Call, tmp_path: Path) -> None:
     out = tmp_path / "f.svg"
     out.write_text("old", encoding="utf-8")
@@ -379,6 +398,64 @@ def test_a_network_file_holds_the_whole_book_and_says_so(
     ended = call("diagram", table(), "--out", tmp_path / "n.dot", "--focus", "TP")
     assert ended.status == 0
     assert "holds the whole book" in ended.err
+
+
+def test_a_caption_and_margins(call: Call, table: Call, tmp_path: Path) -> None:
+    out = tmp_path / "f.svg"
+    words = ("--caption", "Both <ways>", "--caption", "In June & July")
+    assert call("diagram", table(), "--out", out, *words, "--margin", "0").status == 0
+    assert {"Both <ways>", "In June & July"} <= _words_in(out)
+    narrow = float(str(ET.parse(out).getroot().get("viewBox")).split()[2])
+    assert call("diagram", table(), "--out", out, "--margin", "25.4").status == 0
+    wide = float(str(ET.parse(out).getroot().get("viewBox")).split()[2])
+    assert wide - narrow == 2 * 96
+    assert "Both <ways>" not in _words_in(out)
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        (("--margin", "4"), "A margin of 4 mm is not possible here. Choose one from 5 to 50 mm."),
+        (("--caption", "x" * 2001), "The caption has 2001 characters; 2000 are the most."),
+        (("--caption", "x", *["--caption", "y"] * 200), "The caption leaves no room"),
+    ],
+)
+def test_what_no_paper_has_room_for(
+    call: Call, table: Call, tmp_path: Path, words: tuple[str, ...], says: str
+) -> None:
+    out = tmp_path / "f.pdf"
+    ended = call("diagram", table(), "--out", out, *words)
+    assert ended.status == 2
+    assert ended.err.startswith(says)
+    assert len(ended.err.splitlines()) == 1
+    assert not out.exists()
+
+
+def test_paper_its_way_several_sheets_and_grey(call: Call, table: Call, tmp_path: Path) -> None:
+    out = tmp_path / "f.pdf"
+
+    def sizes(*words: str) -> list[tuple[float, float]]:
+        ended = call("diagram", table(), "--out", out, *words)
+        assert (ended.status, ended.err) == (0, "")
+        boxes = re.findall(rb"/MediaBox \[0 0 ([\d.]+) ([\d.]+)", out.read_bytes())
+        return [(float(wide), float(high)) for wide, high in boxes]
+
+    # Points of 1/72 inch: A5 is 148 by 210 mm, Letter 8.5 by 11 inches.
+    assert sizes("--paper", "A5", "--landscape") == [pytest.approx((595, 420), abs=1.5)]
+    assert sizes("--paper", "Letter", "--no-landscape") == [pytest.approx((612, 792), abs=1.5)]
+    assert len(sizes("--paper", "A5", "--tiled")) == 2
+    svg = tmp_path / "f.svg"
+    ended = call("diagram", table(), "--out", svg, "--grey", "--paper", "A3")
+    assert "--paper, --landscape and --tiled are for a .pdf file; they are unused." in ended.err
+    fills = set(re.findall(r'fill="#(..)(..)(..)"', svg.read_text("utf-8")))
+    assert len(fills) > 2
+    assert all(max(parts) == min(parts) for parts in fills)
+
+
+def test_a_network_has_no_margin(call: Call, table: Call, tmp_path: Path) -> None:
+    ended = call("diagram", table(), "--out", tmp_path / "n.gexf", "--margin", "9")
+    assert ended.status == 0
+    assert "A .gexf file is no picture; what was chosen for a picture is unused." in ended.err
 
 
 def test_table_to_folder_and_back(call: Call, table: Call, tmp_path: Path) -> None:

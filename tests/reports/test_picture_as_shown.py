@@ -99,7 +99,7 @@ def test_the_key_of_a_tint_comes_first(peas: PedigreeNetwork) -> None:
     made = tint(peas, Wanted("cytoplasm"), theme("light"))
     placed = place(choose(peas, Look(focus="21-01-3")))
     entries = legend_entries(placed, key=made.key)
-    assert [entry.words for entry in entries[:3]] == [
+    assert [entry.said for entry in entries[:3]] == [
         "Tint: Cytoplasm, by seed-parent line",
         "BA (124)",
         "TP (113)",
@@ -108,3 +108,17 @@ def test_the_key_of_a_tint_comes_first(peas: PedigreeNetwork) -> None:
     scale = tint_entries(tint(peas, Wanted("generation"), theme("light")).key)
     assert scale[0].ends == ("0", "5")
     assert made.marks_by_code(["TP", "BA", "no plant"]) == {"TP": 1, "BA": 0}
+
+
+def test_the_key_names_mixed_packs_and_plants_without_a_value(peas: PedigreeNetwork) -> None:
+    made = tint(peas, Wanted("status"), theme("light"))
+    one, other = (
+        next(c for c, word in made.words_by_code(peas.codes).items() if word == wanted)
+        for wanted in ("kept", "culled")
+    )
+    assert made.also([(one,), (one, other)]) == ["mixed"]
+    assert made.also([(one,), ("no plant",)]) == ["no value"]
+    assert made.also([(one,), (other,)]) == []
+    marks = [entry.mark for entry in tint_entries(made.key, ["mixed", "no value"])]
+    assert marks[-2:] == ["mixed", "no value"]
+    assert "mixed" not in [entry.mark for entry in tint_entries(made.key)]

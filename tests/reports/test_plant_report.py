@@ -20,6 +20,7 @@ from pedigreeview.book.records import (
     Score,
     Trait,
 )
+from pedigreeview.drawing.telling import tell_with
 from pedigreeview.network import PedigreeNetwork
 from pedigreeview.places import demo
 from pedigreeview.reports.plant_report import plant_report
@@ -32,7 +33,6 @@ from pedigreeview.reports.report_words import (
     listed,
     part_words,
     span,
-    translate_with,
 )
 
 
@@ -187,11 +187,11 @@ def test_an_unknown_code_is_refused_with_the_nearest(peas: PedigreeNetwork) -> N
 
 
 def test_every_text_goes_through_the_translation(peas: PedigreeNetwork) -> None:
-    translate_with(lambda text: f"¦{text}")
+    tell_with(lambda text: f"¦{text}")
     try:
         report = plant_report(peas, "19-4-2")
     finally:
-        translate_with(None)
+        tell_with(None)
     assert all(section.heading.startswith("¦") for section in report.sections)
     for section in report.sections:
         for item in section.items:
