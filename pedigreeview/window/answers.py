@@ -74,7 +74,6 @@ class PlantAnswer:
     shares: tuple[tuple[str, float, str], ...] = ()
     """Founder, share, and the share as text, largest first."""
     unknown_share: float = 0.0
-    palette: tuple[tuple[str, int], ...] = ()
     share_reason: Reason = Reason()
     withheld: Withheld | None = None
 
@@ -143,7 +142,6 @@ def _until(code: str, kind: str) -> str:
 
 def ask_plant(net: PedigreeNetwork, code: str, problems: Sequence[Problem] = ()) -> PlantAnswer:
     """F and founder shares of a plant, with words."""
-    from pedigreeview.drawing.founders import palette_numbers
     from pedigreeview.network.text import fraction_text
 
     try:
@@ -161,7 +159,6 @@ def ask_plant(net: PedigreeNetwork, code: str, problems: Sequence[Problem] = ())
             for founder, share in shares.items()
         ),
         unknown,
-        palette_numbers(net, shares),
         _share_reason(net, unknown),
     )
 

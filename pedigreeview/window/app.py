@@ -31,7 +31,7 @@ def telling(window: MainWindow) -> _Hook:
             sys.__excepthook__(kind, error, trace)
         # One dialog is enough: what is painted anew would else open one after the other.
         if isinstance(error, Exception) and window.dialog is None:
-            window.show_fault(OwnFault(error))
+            window.show_fault(OwnFault(error, kept=window.desk.showing))
 
     return tell
 

@@ -67,7 +67,7 @@ class BasePanel(QDialog):
                 ).format(self.tr(" of {}").format(entry["crop"]) if entry["crop"] else "", rate)
             layout.addWidget(sentence(text, "soft"))
         self.table = self._table(net, founders)
-        layout.addWidget(self.table)
+        layout.addWidget(self.table, 100)
         if len(founders) > _ROWS:
             layout.addWidget(
                 sentence(self.tr("and {:,} more founders").format(len(founders) - _ROWS), "soft")
@@ -80,14 +80,18 @@ class BasePanel(QDialog):
         done = action_button(self.tr("Close"), self.accept, main=True)
         done.setDefault(True)
         row.addWidget(done)
-        # As tall as its founders ask for, up to a limit: no empty ground below them.
+        # As tall as its founders ask for, up to a limit: no empty ground below them.  On a small
+        # screen it gives way, and scrolls.
         head, edge = self.table.horizontalHeader().sizeHint().height(), 2 + s // 2
         rows = self.table.verticalHeader().length()
-        self.table.setFixedHeight(min(head + rows + edge, 44 * s))
+        tall = min(head + rows + edge, 44 * s)
+        self.table.setMaximumHeight(tall)
+        self.table.setMinimumHeight(min(tall, 10 * s))
         layout.addStretch(1)
         layout.addLayout(row)
         width = 78 * s
-        self.resize(width, layout.heightForWidth(width))
+        spare = tall - self.table.minimumHeight()
+        self.resize(width, layout.totalMinimumHeightForWidth(width) + spare)
         done.setFocus()
 
     def _table(self, net: PedigreeNetwork, founders: list[dict[str, Any]]) -> QTableWidget:

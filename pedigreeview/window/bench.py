@@ -37,7 +37,6 @@ class Bench(QFrame):
         self._area = QScrollArea()
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
-        self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         layout = column()
         self.setLayout(layout)
@@ -82,6 +81,8 @@ class Bench(QFrame):
         self._room = room
         wide = 46 * step()
         self._wide = min(wide, room * 4 // 10) if room else wide
+        if self.form is not None:
+            self.form.fit(self._wide - 2 * step())
         least = self.form.minimumSizeHint().width() + 3 * step() if self.form is not None else 0
         self.setMinimumWidth(min(self._wide, max(wide // 2, least)))
         self.setMaximumWidth(self._wide)
@@ -100,6 +101,10 @@ class Bench(QFrame):
         while self._below:
             self._below.pop().put_away()
         self.close_form()
+
+    def forms(self) -> list[Form]:
+        """The forms that lie here, the one on show last."""
+        return [*self._below, *([self.form] if self.form is not None else [])]
 
     def _closed(self, form: Form) -> None:
         if form in self._below:

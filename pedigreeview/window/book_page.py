@@ -4,15 +4,18 @@ A page of the rail is a `BookPage`.  `LazyPage` stands in for one until it is fi
 that a page which nobody opens costs nothing at the start.  What happens while a page is not on show
 it only remembers (`hear`, `hear_mark`, `hear_picked`), and makes up for it when the window turns to
 it (`catch_up`), so that no edit waits for pages that nobody sees.
+
+A large page is made in slices (`rest`): its frame is there at once, and between two slices the
+window answers to keys and mouse.  Whoever asks for the page itself gets it whole.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QTableView, QWidget
 
@@ -22,10 +25,18 @@ if TYPE_CHECKING:
     from pedigreeview.book.edits import Change
     from pedigreeview.window.opening import Opened
 
-__all__ = ["BookPage", "LazyPage", "Shown"]
+__all__ = ["BookPage", "LazyPage", "Shown", "Waiting"]
 
 Shown = tuple[str, Sequence[str], Sequence[Sequence[Any]]]
 """A table as it is shown: its title, its headings, and its rows of texts, numbers and blanks."""
+
+
+Waiting = tuple[str, str]
+"""Something half typed: what it is called, and the part of its page where it waits."""
+
+
+_BETWEEN = 1
+"""Milliseconds between two slices of a page."""
 
 
 @dataclass(slots=True)
@@ -76,6 +87,11 @@ class BookPage(QWidget):
             missed.opened = opened
             missed.change = None if missed.anew else change
 
+    @property
+    def of_another(self) -> bool:
+        """Whether the page still holds the book before, which it was not on show to put away."""
+        return self._missed is not None and self._missed.anew
+
     def hear_mark(self, code: str) -> None:
         """Tell the page which plant the window is at."""
         if self._missed is not None:
@@ -111,6 +127,10 @@ class BookPage(QWidget):
 
     # What a page answers ------------------------------------------------------------------------
 
+    def rest(self) -> Iterator[None]:
+        """Make what the page lacks besides its frame, one slice at each step; here nothing."""
+        return iter(())
+
     def show_opened(self, opened: Opened | None) -> None:
         """Another book, or none."""
 
@@ -129,6 +149,19 @@ class BookPage(QWidget):
 
     def go_to(self, part: str) -> None:
         """Turn to a part of the page, such as one plant's row or one pair."""
+
+    def unfinished(self) -> dict[str, Any]:
+        """What is typed on the page and not in the book, as it can be stored; {} for nothing."""
+        return {}
+
+    def take_up(self, held: dict[str, Any]) -> list[Waiting]:
+        """Put in again what was typed when this book was closed, as `unfinished` gave it.
+
+        Returns
+        -------
+        what it was, for a person, each with the part of the page where it is (`go_to`)
+        """
+        return []
 
     def table_shown(self) -> Shown | None:
         """The table that the page shows, to copy or to save; None where it shows none.
@@ -157,6 +190,7 @@ class LazyPage(BookPage):
         super().__init__()
         self._make = make
         self._made: BookPage | None = None
+        self._slices: Iterator[None] | None = None
         self._opened: Opened | None = None
         self._code = ""
         self._picked: tuple[str, ...] = ()
@@ -167,28 +201,63 @@ class LazyPage(BookPage):
         """The page itself, once it has been looked at."""
         return self._made
 
+    @property
+    def making(self) -> bool:
+        """Whether slices of the page are still to come."""
+        return self._made is None and self._slices is not None
+
     def page(self) -> BookPage:
         """The page itself, made now if need be, and up to date."""
         self.catch_up()
-        if self._made is None:
-            page = self._made = self._make()
-            layout = self.layout()
-            assert layout is not None
-            layout.addWidget(page)
-            page.plant_wanted.connect(self.plant_wanted)
-            page.picked.connect(self.picked)
-            self.setFocusProxy(page)
-            page.show_opened(self._opened)
-            page.take_picked(self._picked)
-            page.mark(self._code)
+        while self._made is None:
+            self._slice()
         return self._made
+
+    def _making(self) -> Iterator[None]:
+        page = self._make()
+        layout = self.layout()
+        assert layout is not None
+        layout.addWidget(page)
+        page.show()  # else it would come with the next events, after an empty sheet
+        yield
+        yield from page.rest()
+        yield
+        self._made = page
+        page.plant_wanted.connect(self.plant_wanted)
+        page.picked.connect(self.picked)
+        # The book first: a list that gets the focus with nothing marked marks its first line.
+        had = self.hasFocus()
+        page.show_opened(self._opened)
+        page.take_picked(self._picked)
+        page.mark(self._code)
+        self.setFocusProxy(page)
+        if had:
+            page.setFocus()
+
+    def _slice(self) -> None:
+        if self._slices is None:
+            self._slices = self._making()
+        try:
+            next(self._slices, None)
+        except Exception:
+            self._slices = None
+            raise
+
+    def _go_on(self) -> None:
+        """The next slice; then the window has its turn."""
+        if self._made is None:
+            self._slice()
+            # Not 0: what came of a slice is to be painted before the next one.
+            QTimer.singleShot(_BETWEEN, self, self._go_on)
 
     def hear(self, opened: Opened | None, change: Change | None = None, *, now: bool) -> None:
         # A page that is not made yet remembers what it is told by itself.
         super().hear(opened, change, now=now or self._made is None)
 
     def showEvent(self, event: QShowEvent) -> None:
-        self.page()
+        self.catch_up()
+        if self._made is None and self._slices is None:
+            self._go_on()
         super().showEvent(event)
 
     def show_opened(self, opened: Opened | None) -> None:
@@ -217,6 +286,12 @@ class LazyPage(BookPage):
 
     def go_to(self, part: str) -> None:
         self.page().go_to(part)
+
+    def unfinished(self) -> dict[str, Any]:
+        return self._made.unfinished() if self._made is not None else {}
+
+    def take_up(self, held: dict[str, Any]) -> list[Waiting]:
+        return self.page().take_up(held)
 
     def table_shown(self) -> Shown | None:
         return self._made.table_shown() if self._made is not None else None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QButtonGroup, QDialog, QHBoxLayout, QLabel, QRadioButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QDialog, QLabel, QRadioButton, QWidget
 
 from pedigreeview.book.book import BookSettings
 from pedigreeview.book.crops import crop_named, crops
@@ -13,8 +13,16 @@ from pedigreeview.book.edits import Edit
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.recording.fields import number
 from pedigreeview.window.code_fields import CodeFields
+from pedigreeview.window.edit_dialog import say_refused
 from pedigreeview.window.forms.fields import ChoiceField, Field, NumberField, TextField
-from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.labels import (
+    action_button,
+    column,
+    dialog_foot,
+    heading,
+    scrolled,
+    sentence,
+)
 from pedigreeview.window.style import step
 
 if TYPE_CHECKING:
@@ -58,13 +66,8 @@ class BookSettingsDialog(QDialog):
         self.message = sentence("", "fault")
         self.message.hide()
         outer.addWidget(self.message)
-        row = QHBoxLayout()
-        row.addWidget(action_button(self.tr("Cancel"), self.reject))
-        row.addStretch(1)
         self.save_button = action_button(self.tr("Keep these settings"), self.save, main=True)
-        self.save_button.setDefault(True)
-        row.addWidget(self.save_button)
-        outer.addLayout(row)
+        outer.addLayout(dialog_foot(self, self.save_button))
         self.resize(88 * s, 84 * s)
         self.fields["name"].setFocus()
 
@@ -229,12 +232,4 @@ class BookSettingsDialog(QDialog):
 
     def _refused(self, fault: Fault) -> None:
         self.save_button.setEnabled(True)
-        text = f"{fault.what} {fault.todo}".strip()
-        field = self.fields.get(fault.where.column)
-        if field is not None:
-            field.say(text, wrong=True)
-            self.area.ensureWidgetVisible(field)
-            field.setFocus()
-        else:
-            self.message.setText(text)
-            self.message.show()
+        say_refused(fault, self.fields.get(fault.where.column), self.area, self.message)

@@ -7,8 +7,7 @@ Mouse: drag pans, the wheel zooms about the pointer, two fingers on a touchpad p
 focuses it, a click on a pack, a chain or a tab unfolds; picking many: see `picking`.  Keys: see
 `canvas_keys`.
 
-The picture keeps the seed parent at the left in every language: left and right are part of what it
-says.  So its layout direction stays from left to right where the rest of the window is mirrored.
+It keeps the seed parent at the left in every language: see `picture_area`.
 """
 
 from __future__ import annotations
@@ -23,7 +22,6 @@ from PySide6.QtCore import (
     QPoint,
     QPointF,
     QRectF,
-    QSize,
     Qt,
     QVariantAnimation,
     Signal,
@@ -31,10 +29,8 @@ from PySide6.QtCore import (
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleEvent,
-    QContextMenuEvent,
     QFocusEvent,
     QHelpEvent,
-    QInputDevice,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -43,61 +39,54 @@ from PySide6.QtGui import (
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QApplication, QFrame, QToolTip, QWidget
+from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
+from pedigreeview.drawing.band_names import paint_names
 from pedigreeview.drawing.lighting import Lit, light
 from pedigreeview.drawing.painter import Scene, paint
 from pedigreeview.drawing.picked import draw_band
 from pedigreeview.drawing.placing import Placed, PlacedBlock
-from pedigreeview.drawing.signs import colour, pen
+from pedigreeview.drawing.signs import colour
 from pedigreeview.drawing.theme import Theme, theme
-from pedigreeview.window.canvas_access import Spoken, install
+from pedigreeview.window.canvas_access import Spoken
+from pedigreeview.window.canvas_edges import goal, paint_fades, paint_signs, sign_at
+from pedigreeview.window.canvas_fit import CanvasFit
 from pedigreeview.window.canvas_keys import walk_word
 from pedigreeview.window.canvas_picks import codes_at, codes_inside, codes_shown, paint_picked
-from pedigreeview.window.canvas_places import CanvasPlaces
-from pedigreeview.window.carrying import Carrying, paint_carrying
-from pedigreeview.window.gestures import listen_to_pinches, pinch_of
+from pedigreeview.window.canvas_places import old_corners
+from pedigreeview.window.carrying import Carrying, paint_carrying, plant_at
+from pedigreeview.window.gestures import pan_of, pinch_of
 from pedigreeview.window.picking import Pickable, Picking
+from pedigreeview.window.saying import say
+from pedigreeview.window.style import current_name
 
 __all__ = ["PedigreeCanvas"]
 
 _MOVE_MS = 200
+_SIGN = "edge:"
+"""Before the name of an edge: the pointer is on the sign there."""
 
 
-class PedigreeCanvas(CanvasPlaces):
+class PedigreeCanvas(CanvasFit):
     """The picture of a pedigree."""
 
     focus_wanted = Signal(str)
-    selected = Signal(str)
-    menu_wanted = Signal(str, QPoint)
-    """Plant (or '' for the ground) and the place on the screen."""
     pin_wanted = Signal(str)
     unfold_wanted = Signal(str)
     """A key for `Look.unfolded`."""
     fold_wanted = Signal(str)
     """A key to take out of `Look.unfolded`."""
-    hovered = Signal(str)
     walk_wanted = Signal(str)
     """seed, pollen, progeny, left, right, mate, reciprocal, focus, unfold, fold or pin."""
     cross_wanted = Signal(str, str, QPoint)
     """Pollen was carried: seed parent, pollen parent, place on the screen."""
-    picked = Signal(object)
-    """The plants that the person has picked here, as a tuple."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        install()
         self.setObjectName("pedigreeCanvas")
-        self.setAccessibleName("Pedigree picture")
-        self.setAccessibleDescription("Arrow keys walk: up to the seed parent, down to progeny.")
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.viewport().setMouseTracking(True)
-        self.viewport().setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
-        listen_to_pinches(self)
+        self.setAccessibleName(self.tr("Pedigree picture"))
+        walk = self.tr("Arrow keys walk: up to the seed parent, down to progeny.")
+        self.setAccessibleDescription(walk)
         self._theme: Theme = theme("light")
         self._selected = ""
         self._hover = ""
@@ -113,7 +102,6 @@ class PedigreeCanvas(CanvasPlaces):
         self._dragging = False
         self._reduced = False
         self._came: dict[str, tuple[float, float]] = {}
-        self._part = 1.0
         self._move = QVariantAnimation(self)
         self._move.setStartValue(0.0)
         self._move.setEndValue(1.0)
@@ -162,11 +150,15 @@ class PedigreeCanvas(CanvasPlaces):
         if before is None or not before.blocks or turned:
             self.first_look()
         else:
-            scale, target, self._fitted = self._wanted_view(placed)
+            whole = self.shows_all()
+            self._partly = False
+            scale, target, fitted = self._wanted_view(placed)
+            # What was fitted as a whole and still is goes on to be, as when there is less room.
+            self._fitted = fitted or (whole and self._shows_all(scale, target))
             self._pan = (QPointF(self._origin), target)
             self._zooming = (self._scale, scale)
             if animate and not self._reduced and self.isVisible():
-                self._came = _old_places(before, placed)
+                self._came = old_corners(before, placed)
                 self._part = 0.0
                 self._move.start()
             else:
@@ -210,10 +202,6 @@ class PedigreeCanvas(CanvasPlaces):
     def set_picked(self, codes: Iterable[str]) -> None:
         """Mark plants as picked without saying so by signal."""
         self.picking.set(codes)
-
-    def picked_codes(self) -> tuple[str, ...]:
-        """The picked plants, in the order of picking."""
-        return self.picking.codes
 
     def moving(self) -> bool:
         """Whether the picture is on its way to other places, or is being dragged."""
@@ -260,12 +248,6 @@ class PedigreeCanvas(CanvasPlaces):
     reduced_motion = Property(bool, _is_reduced, _set_reduced)
     """Whether changes come at once, without movement."""
 
-    def sizeHint(self) -> QSize:
-        return QSize(900, 640)
-
-    def minimumSizeHint(self) -> QSize:
-        return QSize(240, 200)
-
     # Painting ----------------------------------------------------------------------------------
 
     def _moving(self, part: float) -> None:
@@ -289,22 +271,27 @@ class PedigreeCanvas(CanvasPlaces):
         left = 1.0 - self._part
         return (old[0] - item.x) * left, (old[1] - item.y) * left
 
+    def _to_picture_units(self, painter: QPainter) -> None:
+        painter.scale(self._scale, self._scale)
+        painter.translate(-self._origin)
+
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self.viewport())
         try:
             # A painter goes by the application's direction, not by that of its widget.
             painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
             area = self.viewport().rect()
-            painter.fillRect(area, colour(self._theme["ground"]))
+            # Before the first picture nobody has said the theme.
+            look = self._theme if self._placed is not None else theme(current_name())
+            painter.fillRect(area, colour(look["ground"]))
             if self._placed is not None:
                 painter.save()
-                painter.scale(self._scale, self._scale)
-                painter.translate(-self._origin)
+                self._to_picture_units(painter)
                 corner = self.to_picture(QPointF(0, 0))
                 clip = QRectF(
                     corner.x(), corner.y(), area.width() / self._scale, area.height() / self._scale
                 )
-                moving = self._part < 1.0
+                moving = self._part < 1.0 and bool(self._came)
                 scene = Scene(
                     selected=self._selected,
                     hover=self._hover,
@@ -325,37 +312,34 @@ class PedigreeCanvas(CanvasPlaces):
                     lit=self._lit,
                     scene=scene,
                     clip=clip,
+                    names=False,
                 )
                 painter.restore()
                 paint_picked(painter, self, self.picking.held, self._theme, self._shift)
+                painter.save()
+                self._to_picture_units(painter)
+                paint_names(
+                    painter,
+                    self._placed,
+                    self._theme,
+                    detail=self._scale,
+                    clip=clip,
+                    text=self._text,
+                    solid=True,
+                )
+                painter.restore()
+                paint_fades(painter, self, self._theme)
+                paint_signs(painter, self, self._theme, self._hover.removeprefix(_SIGN))
                 draw_band(painter, self.picking.band, self._theme)
                 paint_carrying(painter, self, self._carrying, self._theme)
-            else:
-                self._invite(painter)
-            if self.hasFocus():
-                painter.setPen(pen(self._theme["select"], 2.0))
-                painter.setBrush(Qt.BrushStyle.NoBrush)
-                painter.drawRect(area.adjusted(1, 1, -1, -1))
+            self._ring(painter, self._theme, area)
         finally:
             painter.end()
 
-    def _invite(self, painter: QPainter) -> None:
-        """What an empty book says in place of a picture."""
-        words = self.tr(
-            "No plant is recorded in this book yet.\n\nF3 writes down a variety from elsewhere, "
-            "F4 a cross of two.\nA table that you have comes in through File, Bring in a table …"
-        )
-        held = painter.font()
-        held.setPointSizeF(held.pointSizeF() * 1.25)
-        painter.setFont(held)
-        painter.setPen(colour(self._theme["ink_soft"]))
-        room = self.viewport().rect().adjusted(40, 40, -40, -40)
-        painter.drawText(room, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, words)
-
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        if self._fitted:
-            self.fit()
+        self.refit()
+        self.stay_in_sight(event.oldSize())
 
     # Mouse -------------------------------------------------------------------------------------
 
@@ -384,7 +368,8 @@ class PedigreeCanvas(CanvasPlaces):
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
             self.viewport().update()
             return
-        self._point_at(self.part_at(spot))
+        way = sign_at(self, event.position())
+        self._point_at(f"{_SIGN}{way}" if way else self.part_at(spot))
 
     def _carry(self, spot: QPoint) -> bool:
         """Pollen is carried where the drag began on the tag of one plant; else False."""
@@ -392,28 +377,18 @@ class PedigreeCanvas(CanvasPlaces):
         if self._carrying is None:
             if self._dragging:
                 return False
-            code = self._plant_at(self._press)
+            code = plant_at(self, self._press)
             if not code:
                 return False
             self._carrying = Carrying(code, spot)
             self._be_still()
             self.viewport().setCursor(Qt.CursorShape.CrossCursor)
-        over = self._plant_at(spot)
+        over = plant_at(self, spot)
         self._carrying.at = spot
         self._carrying.over = over if over != self._carrying.code else ""
         self._dragging = True
         self.viewport().update()
         return True
-
-    def _plant_at(self, spot: QPoint) -> str:
-        """The plant whose own tag lies there; '' for a pack, a chain, a cross or the ground."""
-        part = self.part_at(spot)
-        return part if part and not self._is_fold(part) and part in self._single() else ""
-
-    def _single(self) -> set[str]:
-        placed = self._placed
-        blocks = placed.blocks if placed is not None else ()
-        return {item.block.codes[0] for item in blocks if len(item.block.codes) == 1}
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         if self._press is None:
@@ -427,11 +402,33 @@ class PedigreeCanvas(CanvasPlaces):
             if carried.over:
                 self.cross_wanted.emit(carried.over, carried.code, event.globalPosition().toPoint())
             return
-        if not dragged:
+        if dragged:
+            return
+        way = sign_at(self, event.position())
+        if way:
+            self._go_on(goal(self, way))
+        else:
             self._clicked(self.part_at(spot), event.modifiers())
 
+    def _go_on(self, by: QPointF) -> None:
+        """Move the picture on, as far as there is any of it."""
+        self._stop_moving()
+        self._be_still()
+        size = self.viewport().size() / self._scale
+        wide, high = float(size.width()), float(size.height())
+        target = self._within_picture(self._origin + by, wide, high, self._scale)
+        self._came, self._fitted = {}, False
+        self._pan, self._zooming = (QPointF(self._origin), target), (self._scale, self._scale)
+        if self._reduced:
+            self._origin = target
+        else:
+            self._part = 0.0
+            self._move.start()
+        self.viewport().update()
+
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        if not self.part_at(event.position().toPoint()):
+        spot = event.position()
+        if not self.part_at(spot.toPoint()) and sign_at(self, spot) is None:
             self.fit()
         event.accept()
 
@@ -474,25 +471,11 @@ class PedigreeCanvas(CanvasPlaces):
         self._point_at("")
         super().leaveEvent(event)
 
-    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
-        if event.reason() == QContextMenuEvent.Reason.Keyboard:
-            code = self.selected_code()
-            place = self.viewport().mapToGlobal(self.where(code))
-        else:
-            code, place = self.at(event.pos()), event.globalPos()
-        self.menu_wanted.emit(code, place)
-        event.accept()
-
     def wheelEvent(self, event: QWheelEvent) -> None:
-        pad = event.device().type() == QInputDevice.DeviceType.TouchPad or not (
-            event.pixelDelta().isNull()
-        )
-        if pad and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            delta = (
-                event.pixelDelta() if not event.pixelDelta().isNull() else event.angleDelta() / 4
-            )
+        by = pan_of(event)
+        if by is not None and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
             self._be_still()
-            self._origin -= QPointF(delta) / self._scale
+            self._origin -= by / self._scale
             self._fitted = False
             self.viewport().update()
         else:
@@ -515,14 +498,16 @@ class PedigreeCanvas(CanvasPlaces):
 
     def _tool_tip(self, event: QHelpEvent) -> None:
         found = self.block_at(event.pos())
-        words = found.block.words if found is not None else ""
+        words = say(found.block.words) if found is not None else ""
         if found is not None and found.block.code and not self.plant_tips:
             words = ""
         part = self.part_at(event.pos())
-        if found is None and part.startswith("up:"):
-            words = "Show the parents"
+        if sign_at(self, QPointF(event.pos())):
+            words = self.tr("So many tags more lie out of sight this way. A click goes there.")
+        elif found is None and part.startswith("up:"):
+            words = self.tr("Show the parents")
         elif found is None and part.startswith("down:"):
-            words = "Show the progeny that is left out"
+            words = self.tr("Show the progeny that is left out")
         QToolTip.showText(event.globalPos(), words, self.viewport())
 
     # Keys --------------------------------------------------------------------------------------
@@ -567,19 +552,3 @@ class PedigreeCanvas(CanvasPlaces):
             if code in codes:
                 event.setChild(codes.index(code))
             QAccessible.updateAccessibility(event)
-
-
-def _old_places(before: Placed, placed: Placed) -> dict[str, tuple[float, float]]:
-    """Where each block of the new picture comes from: its old corner, or that of what held it."""
-    old = {item.block.key: (item.x, item.y) for item in before.blocks}
-    found: dict[str, tuple[float, float]] = {}
-    for item in placed.blocks:
-        if item.block.key in old:
-            found[item.block.key] = old[item.block.key]
-            continue
-        for code in item.block.codes:
-            key = before.view.block_of(code)
-            if key in old:
-                found[item.block.key] = old[key]
-                break
-    return found

@@ -1,51 +1,31 @@
 """A plant's card: its seed tag unfolded, lying beside the plant in the picture.
 
-It can be moved by its head, folded to a strip with its title, closed, and read from top to
-bottom: what the plant is, where it comes from, what the numbers say, whom it was crossed with, what
-was seen of it.  What a person wrote is changed where it stands (`card_edit`); notes and photos
-stand at its end.
+It can be moved, folded and closed (`card_tag`), and read from top to bottom: what the plant is,
+where it comes from, what the numbers say, whom it was crossed with, what was seen of it.  What a
+person wrote is changed where it stands (`card_edit`); notes and photos stand at its end.
 """
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, QSizeF, Qt, QTimer, Signal
-from PySide6.QtGui import (
-    QColor,
-    QDragEnterEvent,
-    QDropEvent,
-    QFontMetrics,
-    QKeyEvent,
-    QKeySequence,
-    QPainter,
-    QPaintEvent,
-    QPen,
-)
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QKeyEvent, QKeySequence
+from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
+from pedigreeview.drawing.founders import shown_numbers
 from pedigreeview.window.answers import PlantAnswer, percent
 from pedigreeview.window.card_edit import CardFacts, Typing
-from pedigreeview.window.card_head import CardHead
 from pedigreeview.window.card_notes import CardNotes
 from pedigreeview.window.card_photos import CardPhotos, holds_photos
-from pedigreeview.window.card_placing import Ground, spot_at, spot_for
+from pedigreeview.window.card_tag import CardTag
+from pedigreeview.window.card_waiting import CardWaiting
 from pedigreeview.window.chances import Chances
 from pedigreeview.window.figure import Figure, WithheldNotice
-from pedigreeview.window.labels import (
-    LinkLabel,
-    clear,
-    column,
-    heading,
-    plain_button,
-    rule,
-    scrolled,
-    sentence,
-)
+from pedigreeview.window.labels import LinkLabel, clear, column, heading, rule, sentence
 from pedigreeview.window.parents_lines import doubt_lines, parents_html, pollen_html
-from pedigreeview.window.rail import tag_path
 from pedigreeview.window.share_bars import ShareBars
-from pedigreeview.window.style import current, founder_colour, step
+from pedigreeview.window.style import founder_colour, step
 from pedigreeview.window.why_panel import Path
 from pedigreeview.window.words import (
     count,
@@ -70,72 +50,35 @@ _CROSSES = 8
 _FOUNDERS = 12
 
 
-class Card(QWidget):
+class Card(CardTag):
     """The card of one plant at a time."""
 
     plant_wanted = Signal(str)
-    pin_wanted = Signal(str)
     checks_wanted = Signal()
     why_wanted = Signal(str)
     """The plant whose F is to be explained."""
-    lit = Signal(object)
-    """Paths to light up in the picture; an empty list: none that the card asks for."""
     grew = Signal()
     """More has come to stand on it; it wants to be laid anew."""
-    closed = Signal()
-    laid_wanted = Signal()
-    """It was opened or folded, or holds more than before: it wants another spot."""
     photo_wanted = Signal(str)
     """The file name of a photo that is to be shown large."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self._stage = parent
-        self.setObjectName("card")
-        self.code = ""
-        self.moved = False
-        """Whether the person has laid it somewhere; it then stays there."""
-        self.wish: Literal["", "open", "folded"] = ""
-        """What the person wants of it; '': open where there is room, else folded."""
-        self.folded = False
-        self._laid_for = ""
-        s = step()
-        outer = QVBoxLayout(self)
-        outer.setSpacing(0)
-        self._outer = outer
-        self._head = CardHead(self)
-        head = QHBoxLayout(self._head)
-        head.setContentsMargins(0, s // 2, s, s // 2)
-        head.setSpacing(max(2, s // 3))
-        self._title = column()
-        head.addLayout(self._title, 1)
-        self.pin_button = plain_button("", "", lambda: self.pin_wanted.emit(self.code))
-        self.pin_button.setCheckable(True)
-        self.fold_button = plain_button("", "", self.turn)
-        self.close_button = plain_button("✕", self.tr("Close the card"), self.shut)
-        for button in (self.pin_button, self.fold_button, self.close_button):
-            head.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
-        outer.addWidget(self._head)
-        self._line = rule()
-        outer.addWidget(self._line)
-        inner = QWidget()
-        self._body = column(s)
-        self._body.setContentsMargins(0, s, 2 * s, s)
-        inner.setLayout(self._body)
-        self._area = scrolled(inner)
-        outer.addWidget(self._area, 1)
         self._numbers: QVBoxLayout | None = None
         self._above: QWidget = self.close_button
         """What the keys reach before the numbers."""
         self.figures: dict[str, Figure] = {}
         """The numbers that stand on it, by 'inbreeding' and 'founder shares'."""
         self._unfolded: frozenset[str] = frozenset()
+        self._status = ""
         self._desk: Desk | None = None
         self._errands: Errands | None = None
         self._preferences: Preferences | None = None
         self.facts: CardFacts | None = None
         self.notes: CardNotes | None = None
         self.photos: CardPhotos | None = None
+        self.waiting = CardWaiting()
+        """What is half typed on the cards of other plants."""
         self.setAcceptDrops(True)
         self.hide()
 
@@ -155,6 +98,13 @@ class Card(QWidget):
                 key for key, figure in self.figures.items() if figure.button.isChecked()
             )
         typing, note, keys, bar = self._at_hand(code)
+        at = self.window().focusWidget()
+        # Keys that are elsewhere, as in a form on the bench, stay there.
+        focus = at is not None and self.isAncestorOf(at)
+        if code != self.code:
+            self._set_aside()
+            held = self.waiting.take(code)
+            typing, note = (held.values, held.note) if held is not None else ((), None)
         self.figures = {}
         self.lit.emit([])
         self.code = code
@@ -166,6 +116,12 @@ class Card(QWidget):
         code_label = heading(code, 2)
         code_label.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self._title.addWidget(code_label)
+        self._brief = sentence("", "soft")
+        self._brief.setWordWrap(False)
+        self._brief.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+        self._title.addWidget(self._brief)
+        self._status = status_word(plant.status) if plant.status else ""
+        self.say_brief(self._status)
         self._say_pin(code, pinned)
         if self._desk is not None and self._preferences is not None:
             self.facts = CardFacts(self._desk, self._preferences, plant)
@@ -217,25 +173,43 @@ class Card(QWidget):
         self._add_photos(net, code)
         self._body.addStretch(1)
         self._area.verticalScrollBar().setValue(bar)
-        self._put_back(typing, note, keys)
+        self._put_back(typing, note, keys, focus=focus)
 
-    def _at_hand(self, code: str) -> tuple[Typing | None, tuple[str, str] | None, str, int]:
+    def forget(self) -> None:
+        """Another book: what was typed on its cards is not for the plants of this one."""
+        self.code, self.facts, self.notes = "", None, None
+        self.waiting.clear()
+
+    def _set_aside(self) -> None:
+        """The card of another plant comes: what was typed waits for this one to come back."""
+        if self.waiting.put(self.code, self.facts, self.notes) and self._desk is not None:
+            text = self.tr("What you were typing waits on the card of {}.")
+            self._desk.said.emit(text.format(self.code))
+
+    def _at_hand(self, code: str) -> tuple[tuple[Typing, ...], tuple[str, str] | None, str, int]:
         """What is being typed, where the keys are and how far it is scrolled, if it stays at its
         plant: all of it is put back when the card is laid anew after an edit."""
         if code != self.code or self.facts is None or self.notes is None:
-            return None, None, "", 0
+            return (), None, "", 0
         bar = self._area.verticalScrollBar().value()
         return self.facts.typing(), self.notes.typing(), self.facts.focused(), bar
 
-    def _put_back(self, typing: Typing | None, note: tuple[str, str] | None, keys: str) -> None:
+    def _put_back(
+        self,
+        typing: tuple[Typing, ...],
+        note: tuple[str, str] | None,
+        keys: str,
+        *,
+        focus: bool,
+    ) -> None:
         if self.notes is not None and note is not None:
-            self.notes.write(note)
+            self.notes.write(note, focus=focus)
         if self.facts is None:
             return
         if keys:
             self.facts.put_focus(keys)
-        if typing is not None:
-            self.facts.open(*typing)
+        for one in typing:
+            self.facts.open(*one, focus=focus)
 
     def _say_pin(self, code: str, pinned: bool) -> None:
         self.pin_button.setChecked(pinned)
@@ -258,6 +232,7 @@ class Card(QWidget):
                 self.setTabOrder(self._above, notice.places)
             return
         inbreeding = Figure(self.tr("Inbreeding"), "inbreeding", f"F = {answer.text}", answer.words)
+        self.say_brief(f"F = {answer.text}", self._status)
         inbreeding.why_wanted.connect(lambda: self.why_wanted.emit(self.code))
         shares = Figure(self.tr("Founder shares"), "founder shares", body=self._bars(net, answer))
         shares.panel.show_reason(answer.share_reason)
@@ -308,7 +283,8 @@ class Card(QWidget):
         return [path for figure in self.figures.values() for path in figure.panel.paths]
 
     def _bars(self, net: PedigreeNetwork, answer: PlantAnswer) -> ShareBars:
-        numbers = dict(answer.palette)
+        # Asked now, not with the numbers: the picture may have come since.
+        numbers = dict(shown_numbers(net, {code: share for code, share, _ in answer.shares}))
         shown = [
             (named(net.book, founder), share, text, founder_colour(numbers.get(founder, -1)))
             for founder, share, text in answer.shares[:_FOUNDERS]
@@ -383,7 +359,13 @@ class Card(QWidget):
     def _turned(self) -> None:
         """A value became a field, or text again."""
         # New parts are measured with the next events.
-        QTimer.singleShot(0, self, self.grew.emit)
+        QTimer.singleShot(0, self, self._grown)
+
+    def _grown(self) -> None:
+        self.grew.emit()
+        at = self.window().focusWidget()
+        if at is not None and self._area.isAncestorOf(at):
+            self._area.ensureWidgetVisible(at, 0, 4 * step())
 
     def _add_notes(self, net: PedigreeNetwork, code: str) -> None:
         self.notes = CardNotes(self._desk, self._preferences, code)
@@ -400,134 +382,9 @@ class Card(QWidget):
         self.photos.show_book(net.book)
         self._body.addWidget(self.photos)
 
-    # Where it lies ------------------------------------------------------------------------------
-
-    def wanted_width(self) -> int:
-        """Its width where there is room."""
-        return 40 * step()
-
-    def strip_size(self) -> QSize:
-        """Its size when only its title is left."""
-        s = step()
-        width = 6 * s + 3 * max(2, s // 3)
-        for label in self._head.findChildren(QLabel):
-            if not label.isHidden():
-                label.ensurePolished()
-                width += QFontMetrics(label.font()).horizontalAdvance(label.text()) + s
-        for button in (self.pin_button, self.fold_button, self.close_button):
-            width += button.sizeHint().width()
-        return QSize(width, self.close_button.sizeHint().height() + 3 * s)
-
-    def _open_sizes(self) -> list[QSizeF]:
-        """The sizes in which it can lie open, the best first: as tall as its text, then less."""
-        s, room = step(), self._stage.size()
-        gap = 2 * s
-        tallest, sizes = room.height() - gap, []
-        for width in (self.wanted_width(), 30 * s):
-            width = min(width, room.width() - gap)
-            whole = min(self._tall(width), tallest)
-            for part in (1.0, 0.75, 0.5, 0.35):
-                height = max(whole * part, min(whole, 25 * s))
-                sizes.append(QSizeF(max(10, width), max(10.0, round(height))))
-        return list({(size.width(), size.height()): size for size in sizes}.values())
-
-    def _tall(self, width: int) -> int:
-        """Height that shows all of it at a width."""
-        s = step()
-        inner = width - 3 * s - s // 2 - round(1.4 * s)
-        height = self._body.heightForWidth(inner)
-        return self._head.sizeHint().height() + max(height, 12 * s) + 3 * s
-
-    def move_to(self, place: QPoint) -> None:
-        """Lay it somewhere by hand, within the page."""
-        self.moved = True
-        self.move(self._within(place))
-
-    def let_go(self) -> None:
-        """Let it be laid anew, even with the mouse or the keys on it."""
-        self._laid_for = ""
-
-    def turn(self) -> None:
-        """Fold it to its title, or open it again."""
-        self.wish = "open" if self.folded else "folded"
-        self._laid_for = ""
-        self.laid_wanted.emit()
-
-    def lie(self, lying: Ground, *, fold: bool = False) -> None:
-        """Lie beside the plant's tag where it hides least, unless laid by hand.
-
-        fold : fold to the title strip unless the person wants it open
-        """
-        if self.moved:
-            self._set_folded(self.wish == "folded" or (fold and self.wish != "open"))
-            self.resize(self._moved_size())
-            self.move(self._within(self.pos()))
-            return
-        gap = float(step())
-        was = QPointF(self.pos()) if self._laid_for else None
-        if not self.folded and self._laid_for == self.code and self._in_use():
-            here = QRectF(self.geometry())
-            if not here.intersects(lying.tag) and lying.around.contains(here):
-                self._grow(lying, here)
-                return
-        strip = self.wish == "folded" or (fold and self.wish != "open")
-        if not strip:
-            spot = spot_for(lying, self._open_sizes(), gap, was)
-            strip = not spot.good and self.wish != "open"
-        if strip:
-            spot = spot_for(lying, [QSizeF(self.strip_size())], gap, was)
-        self._laid_for = self.code
-        self._set_folded(strip)
-        self.setGeometry(spot.rect.toRect())
-
-    def _grow(self, lying: Ground, here: QRectF) -> None:
-        """Show more of the text below, if nothing that is in sight now is hidden by it."""
-        room = lying.around.bottom() - here.top() - step()
-        taller = QRectF(here)
-        taller.setHeight(min(float(self._tall(self.width())), room))
-        if taller.height() > here.height():
-            now, then = spot_at(lying, here), spot_at(lying, taller)
-            if (then.hidden, then.forbidden) == (now.hidden, now.forbidden):
-                self.setGeometry(taller.toRect())
-
-    def _moved_size(self) -> QSize:
-        if self.folded:
-            return self.strip_size()
-        size = self._open_sizes()[0]
-        room = self._stage.height() - self.y() - step()
-        return QSize(round(size.width()), max(30 * step(), min(round(size.height()), room)))
-
-    def _in_use(self) -> bool:
-        """Whether the mouse or the keys are on it, so that it had better not move."""
-        focus = QApplication.focusWidget()
-        return self.underMouse() or (focus is not None and self.isAncestorOf(focus))
-
-    def _set_folded(self, folded: bool) -> None:
-        self.folded = folded
-        self._line.setVisible(not folded)
-        self._area.setVisible(not folded)
-        self.fold_button.setText("▾" if folded else "▴")
-        name = self.tr("Open the card") if folded else self.tr("Fold the card to its title")
-        self.fold_button.setAccessibleName(name)
-        self.fold_button.setToolTip(name)
-
-    def _within(self, place: QPoint) -> QPoint:
-        around = self._stage.rect()
-        x = max(0, min(place.x(), around.width() - self.width()))
-        y = max(0, min(place.y(), around.height() - self.height()))
-        return QPoint(x, y)
-
-    def shut(self) -> None:
-        """Put the card away."""
-        self._laid_for = ""
-        self.hide()
-        self.lit.emit([])
-        self.closed.emit()
+    # Keys, and photos that are dropped ----------------------------------------------------------
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() == Qt.Key.Key_Escape:
-            self.shut()
-            return
         if event.key() == Qt.Key.Key_F2 and self.facts is not None:
             self.facts.open("name")
             return
@@ -543,23 +400,3 @@ class Card(QWidget):
     def dropEvent(self, event: QDropEvent) -> None:
         if self.photos is not None and self.photos.take(event.mimeData()):
             event.acceptProposedAction()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        colours, s = current(), step()
-        painter = QPainter(self)
-        try:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            box = QRectF(self.rect()).adjusted(1, 1, -4, -4)
-            shade = QColor(0, 0, 0, 26)
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(shade)
-            painter.drawPath(tag_path(box.translated(3, 3), 2.2 * s))
-            painter.setBrush(colours.paper)
-            painter.setPen(QPen(colours.rule, 1.2))
-            painter.drawPath(tag_path(box, 2.2 * s))
-            painter.setPen(QPen(colours.soft, 1.2))
-            painter.setBrush(colours.window)
-            middle = self._head.geometry().center().y() + s / 4
-            painter.drawEllipse(QPointF(1.6 * s, middle), 0.55 * s, 0.55 * s)
-        finally:
-            painter.end()

@@ -7,18 +7,27 @@ values of a plant together and records what was typed.
 from __future__ import annotations
 
 import datetime
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetrics, QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QToolButton, QWidget
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPlainTextEdit,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from pedigreeview.book.edits import Edit
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.recording.correcting import amend
 from pedigreeview.book.recording.moving import move_plants
 from pedigreeview.book.recording.naming import rename_plant
+from pedigreeview.book.recording.notes import record_note
 from pedigreeview.book.recording.plants import set_status
 from pedigreeview.book.recording.typed_dates import Order
 from pedigreeview.book.records import STATUSES, Plant
@@ -70,6 +79,30 @@ class _Shown(QLabel):
             self.wanted.emit()
             return
         super().keyPressEvent(event)
+
+
+class _StatusField(ChoiceField):
+    """A status and, if one likes, why: a cull without its reason teaches nothing next year."""
+
+    def __init__(self, name: str, choices: Sequence[tuple[str, str]]) -> None:
+        super().__init__(name, choices)
+        self.why = TextField("why", self.tr("why, if you like"))
+        self.why.set_label(self.tr("Why it has this status"))
+        layout = self.layout()
+        assert isinstance(layout, QVBoxLayout)
+        layout.insertWidget(1, self.why)
+
+    def editors(self) -> tuple[QWidget, ...]:
+        return self.editor, self.why.editor
+
+    def text(self) -> str:
+        why = self.why.value
+        return f"{self.value}\n{why}" if why else self.value
+
+    def set_text(self, text: str) -> None:
+        word, _, why = text.partition("\n")
+        super().set_text(word)
+        self.why.set_text(why)
 
 
 class Value(QWidget):
@@ -129,8 +162,12 @@ class Value(QWidget):
         self._below.hide()
         self._part.addWidget(self._below)
 
-    def open(self, typed: str | None = None) -> None:
-        """Become a field; `typed`: what was typed into it before it was laid anew."""
+    def open(self, typed: str | None = None, *, focus: bool = True) -> None:
+        """Become a field.
+
+        typed : what was typed into it before it was laid anew
+        focus : whether the keys go there
+        """
         if self.field is not None:
             self.field.setFocus()
             return
@@ -142,15 +179,16 @@ class Value(QWidget):
         field.set_label(self._title)
         if typed is not None:
             field.set_text(typed)
-        editor = field.focusProxy()
-        assert isinstance(editor, QWidget)
-        editor.installEventFilter(self)
+        for editor in field.editors():
+            editor.installEventFilter(self)
         self.shown.hide()
         self._part.insertWidget(1, field)
         self.say(self._hint)
-        editor.setFocus()
-        if typed is None and hasattr(editor, "selectAll"):
-            editor.selectAll()
+        if focus:
+            field.setFocus()
+            held = field.focusProxy()
+            if typed is None and isinstance(held, QLineEdit | QPlainTextEdit):
+                held.selectAll()
         self.turned.emit()
 
     @property
@@ -344,7 +382,7 @@ class CardFacts(QWidget):
         field: Field
         if name == "status":
             words = [("", self.tr("not said")), *((one, status_word(one)) for one in STATUSES)]
-            field = ChoiceField(name, words)
+            field = _StatusField(name, words)
         elif name == "sown":
             field = DateField(name, order=self._order)
         elif name == "note":
@@ -360,13 +398,21 @@ class CardFacts(QWidget):
 
     # Keeping ------------------------------------------------------------------------------------
 
-    def open(self, name: str, typed: str | None = None, shown: Plant | None = None) -> None:
+    def open(
+        self,
+        name: str,
+        typed: str | None = None,
+        shown: Plant | None = None,
+        *,
+        focus: bool = True,
+    ) -> None:
         """Open a value to type into.
 
         Parameters
         ----------
         typed : what was typed before the card was laid anew
         shown : the plant as it was then, so that a change made elsewhere is not written over
+        focus : whether the keys go there
         """
         value = self.values.get(name)
         if value is None:
@@ -376,14 +422,22 @@ class CardFacts(QWidget):
         value.show()
         if name in self.adders:
             self.adders[name].hide()
-        value.open(typed)
+        value.open(typed, focus=focus)
 
-    def typing(self) -> Typing | None:
-        """The value that is being typed into, what stands there, and the plant as it was then."""
-        for name, value in self.values.items():
-            if value.typed is not None and not value.sent:
-                return name, value.typed, self._shown.get(name, self._plant)
-        return None
+    def typing(self, *, lasting: bool = False) -> tuple[Typing, ...]:
+        """The values that are being typed into, what stands there, and the plant as it was then.
+
+        lasting : as it still means the same on another day
+        """
+        return tuple(
+            (
+                name,
+                value.field.lasting() if lasting else value.field.text(),
+                self._shown.get(name, self._plant),
+            )
+            for name, value in self.values.items()
+            if value.field is not None and not value.sent
+        )
 
     def focused(self) -> str:
         """The value that the keys are at, or whose text was just sent; '' for none."""
@@ -402,17 +456,20 @@ class CardFacts(QWidget):
         name, plant = value.name, self._shown.get(value.name, self._plant)
         field = value.field
         assert field is not None
+        why = ""
         try:
             typed = field.value if isinstance(field, DateField) else text.strip()
         except Fault as fault:
             value.refuse(fault)
             return
-        if typed == getattr(plant, name):
+        if isinstance(field, _StatusField):
+            typed, why = field.value, field.why.value
+        if typed == getattr(plant, name) and not why:
             value.close_field()
             self._left(value)
             return
         value.sent = True
-        words, make = self._edit(plant, name, typed)
+        words, make = self._edit(plant, name, typed, why)
 
         def done(_: object) -> None:
             if name == "plant":
@@ -427,7 +484,9 @@ class CardFacts(QWidget):
 
         self._desk.record(words, make, done, refused)
 
-    def _edit(self, plant: Plant, name: str, typed: str) -> tuple[str, Callable[[Edit], Any]]:
+    def _edit(
+        self, plant: Plant, name: str, typed: str, why: str = ""
+    ) -> tuple[str, Callable[[Edit], Any]]:
         code = plant.plant
         today = datetime.date.today().isoformat()
         if name == "plant":
@@ -441,8 +500,10 @@ class CardFacts(QWidget):
             current = edit.book.plants.get(code)
             same = current is not None and getattr(current, name) == getattr(plant, name)
             # What was changed elsewhere meanwhile is left to `amend`, which refuses.
-            if same and name == "status" and typed:
-                set_status(edit, [code], typed, date=today)
+            if same and name == "status" and typed and typed != plant.status:
+                set_status(edit, [code], typed, date=today, why=why)
+            elif same and name == "status" and typed:
+                record_note(edit, "plants", code, why, date=today)
             elif same and name == "place" and typed and plant.place:
                 move_plants(edit, {code: typed}, date=today)
             else:

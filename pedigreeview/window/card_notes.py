@@ -210,8 +210,12 @@ class CardNotes(QWidget):
 
         self._layout.addLayout(part)
 
-    def write(self, typed: tuple[str, str] | None = None) -> None:
-        """Open a field for a note; `typed`: text and day that stood in it before."""
+    def write(self, typed: tuple[str, str] | None = None, *, focus: bool = True) -> None:
+        """Open a field for a note.
+
+        typed : text and day that stood in it before
+        focus : whether the keys go there
+        """
         if self.writer is not None:
             self.writer.setFocus()
             return
@@ -223,14 +227,19 @@ class CardNotes(QWidget):
         writer.kept.connect(self._keep)
         self.add_button.hide()
         self._layout.addWidget(writer)
-        writer.setFocus()
+        if focus:
+            writer.setFocus()
         self.turned.emit()
 
-    def typing(self) -> tuple[str, str] | None:
-        """Text and day of the note that is being written."""
+    def typing(self, *, lasting: bool = False) -> tuple[str, str] | None:
+        """Text and day of the note that is being written.
+
+        lasting : the day as it still means the same on another day
+        """
         if self.writer is None or self.writer.sent:
             return None
-        return self.writer.text.text(), self.writer.date.text()
+        date = self.writer.date
+        return self.writer.text.text(), date.lasting() if lasting else date.text()
 
     def _leave(self) -> None:
         writer, self.writer = self.writer, None

@@ -1,8 +1,9 @@
 """Where the card lies: beside its plant, on the emptiest ground, never on what is being looked at.
 
-Some ground is forbidden: the plant itself, its parents, pinned plants, lit lines of descent, and
-the names of the generations.  Other tags may be hidden, but only a few; where no spot is left, the
-card is to fold to a strip with its title.  Plain rectangles in the pixels of the stage.
+Some ground is forbidden: the plant itself, its parents, pinned plants, lit lines of descent, the
+names of the generations, and the signs that say how much more lies beyond an edge.  The code of no
+tag is hidden, and of other marks only few; where no spot is left, the picture makes room at its
+side, or the card folds to a strip with its title.  Plain rectangles in the pixels of the stage.
 """
 
 from __future__ import annotations
@@ -14,16 +15,21 @@ from itertools import pairwise
 from PySide6.QtCore import QPointF, QRectF, QSizeF
 
 from pedigreeview.drawing.lighting import Lit, light
-from pedigreeview.drawing.placing import Placed
+from pedigreeview.drawing.placing import Placed, PlacedBlock
 from pedigreeview.drawing.theme import sizes
+from pedigreeview.window.canvas_edges import sign_rects
 from pedigreeview.window.canvas_places import CanvasPlaces
 
 __all__ = ["Ground", "Spot", "ground", "spot_at", "spot_for"]
 
-_MAY_HIDE = 1
-"""Tags that the open card may lie on, before it had better fold."""
+_MAY_HIDE = 0
+"""Tags and knots that the open card may touch, the codes of tags aside."""
+_WRITTEN = 0.72
+"""Part of a tag's height, from above, in which it is written on."""
 _AIR = 5.0
 """Pixels left free around a tag that is not to be hidden."""
+_RING, _RING_AIR = 7.0, 12.0
+"""Picture units that the ring about the focus reaches out, and pixels left free about it."""
 _LINES = 4000
 """More pieces of lines than these are not looked at."""
 _WAYS = 28
@@ -42,6 +48,8 @@ class Ground:
     """Tags and knots that had better be seen."""
     lines: tuple[QRectF, ...] = ()
     """Pieces of the lines, each a thin rectangle."""
+    codes: tuple[QRectF, ...] = ()
+    """Where the codes of tags stand, with what is written below them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,11 +61,13 @@ class Spot:
     """Other tags under it."""
     forbidden: int = 0
     """Pieces of forbidden ground under it."""
+    codes: int = 0
+    """Codes of tags under it."""
 
     @property
     def good(self) -> bool:
         """Whether the open card may lie here."""
-        return not self.forbidden and self.hidden <= _MAY_HIDE
+        return not self.forbidden and not self.codes and self.hidden <= _MAY_HIDE
 
 
 @dataclass(slots=True)
@@ -91,7 +101,8 @@ def _evenly(first: float, last: float) -> list[float]:
 def spot_at(lying: Ground, rect: QRectF) -> Spot:
     """What the card would hide in one place."""
     forbidden = _Boxes((*lying.forbidden, lying.tag)).touched(rect)
-    return Spot(rect, _Boxes(lying.others).touched(rect), forbidden)
+    codes = _Boxes(lying.codes).touched(rect)
+    return Spot(rect, _Boxes(lying.others).touched(rect), forbidden, codes)
 
 
 def spot_for(
@@ -102,9 +113,10 @@ def spot_for(
     was : the corner where the card lies now; a spot like it is preferred, so that it moves little
     """
     forbidden, others = _Boxes((*lying.forbidden, lying.tag)), _Boxes(lying.others)
-    lines = _Boxes(lying.lines)
+    codes, lines = _Boxes(lying.codes), _Boxes(lying.lines)
     around = lying.around.adjusted(gap, gap, -gap, -gap)
-    best, least = Spot(QRectF(around.topLeft(), wanted[-1])), float("inf")
+    # Where no size finds room it lies in the corner, and that is no good spot.
+    best, least = Spot(QRectF(around.topLeft(), wanted[-1]), forbidden=1), float("inf")
     far = max(1.0, around.width() + around.height())
     tag = lying.tag
     for place, size in enumerate(wanted):
@@ -113,7 +125,7 @@ def spot_for(
         x0, y0, x1, y1 = tag.left(), tag.top(), tag.right(), tag.bottom()
         for left in lefts:
             beside = max(0.0, left - x1, x0 - (left + wide))
-            below = [boxes.across(left, left + wide) for boxes in (forbidden, others, lines)]
+            below = [boxes.across(left, left + wide) for boxes in (forbidden, codes, others, lines)]
             for top in tops:
                 moved = 0.0
                 if was is not None:
@@ -121,15 +133,15 @@ def spot_for(
                 away = (beside + max(0.0, top - y1, y0 - (top + high))) / far
                 cost = 1.2 * place + 2.0 * away + moved
                 # Counting is dear: it ends as soon as the spot cannot be the best any more.
-                hits = [0, 0, 0]
-                for at, weight in enumerate((1000.0, 3.0, 0.3)):
+                hits = [0, 0, 0, 0]
+                for at, weight in enumerate((1000.0, 60.0, 3.0, 0.3)):
                     if cost >= least:
                         break
                     hits[at] = _within(below[at], top, top + high)
                     cost += weight * hits[at]
                 if cost < least:
                     rect = QRectF(left, top, wide, high)
-                    best, least = Spot(rect, hits[1], hits[0]), cost
+                    best, least = Spot(rect, hits[2], hits[0], hits[1]), cost
     return best
 
 
@@ -179,15 +191,26 @@ def ground(
     if placed is None:
         return Ground(around, QRectF(around.center(), QSizeF(1, 1)))
     own = canvas.rect_of(code)
-    tag = QRectF(own).translated(shift) if own.isValid() else QRectF(around.center(), QSizeF(1, 1))
+    tag = QRectF(around.center(), QSizeF(1, 1))
+    if own.isValid():
+        # With the ring about it, and air about that.
+        ring = _RING_AIR + _RING * canvas.zoom()
+        tag = QRectF(own).translated(shift).adjusted(-ring, -ring, ring, ring)
     forbidden = _band_heads(canvas, placed, around, shift)
-    for other in dict.fromkeys(kept_clear):
+    born = {link.above for link in placed.view.links if link.below == placed.view.block_of(code)}
+    for other in dict.fromkeys((*kept_clear, *born)):
         rect = canvas.rect_of(other)
         if rect.isValid():
             forbidden.append(QRectF(rect).translated(shift))
     forbidden += [rect.translated(shift) for rect in _lit(canvas, placed, paths)]
-    others = [rect.translated(shift) for rect in canvas.rects_shown()]
-    taken = {(rect.x(), rect.y()) for rect in forbidden} | {(tag.x(), tag.y())}
+    forbidden += [rect.translated(shift) for rect, _ in sign_rects(canvas).values()]
+    others = [rect.translated(shift) for rect in canvas.rects_shown(around.translated(-shift))]
+    others += [rect.translated(shift) for rect in canvas.tabs_shown()]
+    tags = (item for item in placed.blocks if item.block.codes)
+    codes = (_code_rect(canvas, item).translated(shift) for item in tags)
+    taken = {(rect.x(), rect.y()) for rect in forbidden} | {
+        (own.x() + shift.x(), own.y() + shift.y())
+    }
     lines = (rect.translated(shift) for rect in _pieces(canvas, placed))
     return Ground(
         around,
@@ -199,7 +222,14 @@ def ground(
             if (rect.x(), rect.y()) not in taken
         ),
         tuple(rect for rect in lines if rect.intersects(around)),
+        tuple(rect for rect in codes if rect.intersects(around) and not rect.intersects(tag)),
     )
+
+
+def _code_rect(canvas: CanvasPlaces, item: PlacedBlock) -> QRectF:
+    """Where a tag's code stands, and its second line: all of it but the bar at its foot."""
+    end = item.y + _WRITTEN * item.height
+    return QRectF(canvas.to_view(item.x, item.y), canvas.to_view(item.right, end))
 
 
 def _band_heads(

@@ -16,7 +16,7 @@ from pedigreeview.drawing.signs import colour
 from pedigreeview.drawing.theme import Theme
 from pedigreeview.window.canvas_places import CanvasPlaces
 
-__all__ = ["Carrying", "paint_carrying"]
+__all__ = ["Carrying", "paint_carrying", "plant_at"]
 
 _STEP = 7.0
 """Pixels from grain to grain."""
@@ -29,6 +29,15 @@ class Carrying:
     code: str
     at: QPoint
     over: str = ""
+
+
+def plant_at(canvas: CanvasPlaces, spot: QPoint) -> str:
+    """The plant whose own tag lies there; '' for a pack, a chain, a cross or the ground."""
+    part, placed = canvas.part_at(spot), canvas.placed
+    if placed is None or not placed.view.block_of(part):
+        return ""
+    single = any(item.block.codes == (part,) for item in placed.blocks)
+    return part if single else ""
 
 
 def paint_carrying(

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from functools import partial
 from html import escape
 from itertools import islice
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 from urllib.parse import quote, unquote
 
 from PySide6.QtCore import QRectF, QSize, Qt, QTimer, Signal
@@ -29,7 +29,7 @@ from pedigreeview.book.faults import Fault
 from pedigreeview.book.mends import Mend, accept, mends, take_back
 from pedigreeview.book.problems import Problem
 from pedigreeview.book.records import AcceptedCheck
-from pedigreeview.window.book_page import BookPage
+from pedigreeview.window.book_page import BookPage, Waiting
 from pedigreeview.window.labels import (
     Flow,
     LinkLabel,
@@ -40,9 +40,9 @@ from pedigreeview.window.labels import (
     rule,
     scrolled,
     sentence,
-    set_measure,
 )
 from pedigreeview.window.rail import tag_path
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import current, step
 from pedigreeview.window.words import count, links
 
@@ -66,7 +66,12 @@ _RECORD = "record:"
 
 def kind_name(kind: str) -> str:
     """The kind of a problem as a person reads it: 'bad date order'."""
-    return kind.replace("_", " ")
+    return say(kind.replace("_", " "))
+
+
+def _reason_of(one: Problem) -> str:
+    """What a reason is of, as long as the problem is the same."""
+    return f"{one.kind}: {one.message}"
 
 
 class _Mark(QWidget):
@@ -75,7 +80,7 @@ class _Mark(QWidget):
     def __init__(self, severity: str) -> None:
         super().__init__()
         self._severity = severity
-        self.setAccessibleName(severity)
+        self.setAccessibleName(say(severity))
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:
@@ -136,13 +141,16 @@ class ChecksPage(BookPage):
         self._problems: tuple[Problem, ...] = ()
         self._remarks: Sequence[str] = ()
         self._open_accepted = False
+        self._reasons: dict[str, str] = {}
+        """Reasons that are being typed, by what they are of."""
         s = step()
         inner = QWidget()
         self._all = column(s)
         inner.setLayout(self._all)
         head = QHBoxLayout()
         head.setSpacing(s)
-        head.addWidget(heading(self.tr("Checks"), 2), 1)
+        # At the place of every page's title, however tall the choice beside it is.
+        head.addWidget(heading(self.tr("Checks"), 2), 1, Qt.AlignmentFlag.AlignTop)
         self.kinds = QComboBox()
         self.kinds.setAccessibleName(self.tr("Kind of problem to show"))
         self.kinds.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
@@ -161,13 +169,39 @@ class ChecksPage(BookPage):
         self._desk = desk
         self._lay()
 
+    def unfinished(self) -> dict[str, Any]:
+        """Reasons that are half typed."""
+        held = {key: text for key, text in self._reasons.items() if text.strip()}
+        return {"reasons": held} if held else {}
+
+    def take_up(self, held: dict[str, Any]) -> list[Waiting]:
+        """Put in again the reasons that were being typed."""
+        reasons = held.get("reasons")
+        if not isinstance(reasons, dict):
+            return []
+        known = {_reason_of(one) for one in self._problems}
+        self._reasons = {str(key): str(text) for key, text in reasons.items() if key in known}
+        self._lay()
+        return [(self.tr("a reason on the Checks page"), "")] if self._reasons else []
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        set_measure(self._all, self.width(), 4 * step())
+        self._fit()
+
+    def redraw(self) -> None:
+        """The theme or the size of the text has changed."""
+        self._fit()
+        self._lay()
+
+    def _fit(self) -> None:
+        """The title where the titles of all pages stand; lines no longer than can be read."""
+        s = step()
+        self._all.setContentsMargins(2 * s, 3 * s, max(2 * s, self.width() - 130 * s), 2 * s)
 
     def show_opened(self, opened: Opened | None) -> None:
         """The problems of another book, or of none."""
         self._open_accepted = False
+        self._reasons.clear()
         if opened is not None:
             self.show_problems(opened.net, opened.problems, opened.net.book.remarks)
 
@@ -206,7 +240,7 @@ class ChecksPage(BookPage):
             number = sum(problem.kind == one for problem in self._problems)
             self.kinds.addItem(f"{kind_name(one)}: {number}", one)
             self.kinds.setItemData(
-                self.kinds.count() - 1, KINDS.get(one, ""), Qt.ItemDataRole.ToolTipRole
+                self.kinds.count() - 1, say(KINDS.get(one, "")), Qt.ItemDataRole.ToolTipRole
             )
         self.kinds.setCurrentIndex(max(0, self.kinds.findData(kind)))
         self.kinds.setVisible(self.kinds.count() > 2)
@@ -308,9 +342,11 @@ class ChecksPage(BookPage):
         said = sentence("", "fault")
         said.hide()
         for mend in mends(book, one, today=datetime.date.today())[:_MENDS]:
-            button = action_button(mend.words.replace("&", "&&"), partial(self._mend, mend, said))
+            button = action_button(
+                say(mend.words).replace("&", "&&"), partial(self._mend, mend, said)
+            )
             button.setObjectName("mend")
-            button.setToolTip(mend.words)
+            button.setToolTip(say(mend.words))
             flow.addWidget(button)
         right = action_button(self.tr("This is right …"), lambda: ask())
         right.setObjectName("right")
@@ -323,9 +359,12 @@ class ChecksPage(BookPage):
             text.addWidget(holder)
         text.addWidget(said)
 
-        def ask() -> None:
+        def ask(typed: str | None = None) -> None:
             right.setEnabled(False)
-            self._ask_reason(text, one, right, said)
+            self._ask_reason(text, one, right, said, typed)
+
+        if _reason_of(one) in self._reasons and one.kind not in _NEVER_RIGHT:
+            ask(self._reasons[_reason_of(one)])
 
     def _mend(self, mend: Mend, said: QLabel) -> None:
         assert self._desk is not None
@@ -334,15 +373,32 @@ class ChecksPage(BookPage):
         self._desk.record(words, mend.make, None, lambda fault: self._say(said, fault))
 
     def _ask_reason(
-        self, text: QVBoxLayout, one: Problem, button: QPushButton, said: QLabel
+        self,
+        text: QVBoxLayout,
+        one: Problem,
+        button: QPushButton,
+        said: QLabel,
+        typed: str | None = None,
     ) -> None:
-        """Ask why it is right, below its row; Enter keeps it, with or without a reason."""
+        """Ask why it is right, below its row; Enter keeps it, with or without a reason.
+
+        typed : what stood there before the list was laid anew; None where it is asked now
+        """
         field = _Reason(self.tr("why it is right; Enter keeps it, Esc leaves it"))
         text.addSpacing(step() // 2)
         text.addWidget(field)
-        field.setFocus()
+        key = _reason_of(one)
+
+        def note(reason: str) -> None:
+            self._reasons[key] = reason
+
+        field.setText(typed or "")
+        field.textChanged.connect(note)
+        if typed is None:
+            field.setFocus()
 
         def leave() -> None:
+            self._reasons.pop(key, None)
             field.deleteLater()
             button.setEnabled(True)
             button.setFocus()
@@ -357,7 +413,10 @@ class ChecksPage(BookPage):
                 field.setEnabled(True)
                 self._say(said, fault)
 
-            self._desk.record(words, lambda edit: accept(edit, one, why, date=today), None, refused)
+            def done(_: object) -> None:
+                self._reasons.pop(key, None)
+
+            self._desk.record(words, lambda edit: accept(edit, one, why, date=today), done, refused)
 
         field.left.connect(leave)
         field.kept.connect(keep)

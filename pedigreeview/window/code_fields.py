@@ -20,6 +20,7 @@ from pedigreeview.book.recording.code_patterns import (
 )
 from pedigreeview.window.forms.fields import TextField
 from pedigreeview.window.labels import action_button, column, sentence
+from pedigreeview.window.saying import say_list
 from pedigreeview.window.style import step
 
 __all__ = ["CodeFields", "kind_words"]
@@ -115,7 +116,7 @@ class CodeFields(QWidget):
         usual = {kind: read_pattern(kind, text) for kind, text in DEFAULTS.items()}
         shown = preview({**usual, **found}, datetime.date.today())
         for kind, pattern in found.items():
-            text = self.tr("gives {}: {}").format(shown[kind], pattern.words())
+            text = self.tr("gives {}: {}").format(shown[kind], say_list(pattern.words()))
             self.fields[kind].say(text)
         self.changed.emit()
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtWidgets import QButtonGroup, QDialog, QHBoxLayout, QLabel, QRadioButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QLabel, QRadioButton, QWidget
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.edits import Edit
@@ -16,10 +16,19 @@ from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.problems import Problem
 from pedigreeview.book.recording.correcting import correct_cross, give_parent, move_to_cross
 from pedigreeview.book.recording.lookup import plant_called, split_codes
+from pedigreeview.window.edit_dialog import EditDialog, Make
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.forms.fields import Field, PlantField, TextField
 from pedigreeview.window.forms.record_field import RecordField
-from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.labels import (
+    action_button,
+    column,
+    dialog_foot,
+    heading,
+    say_in,
+    scrolled,
+    sentence,
+)
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count, cross_line
 
@@ -32,8 +41,6 @@ _PAUSE = 250
 """Milliseconds after the last key before what would change is worked out."""
 _PROBLEMS = 6
 _UNKNOWN = "?"
-
-Make = Callable[[Edit], object]
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +90,7 @@ def foresee(book: Book, problems: Sequence[Problem], make: Make) -> Foreseen:
     )
 
 
-class CorrectingDialog(QDialog):
+class CorrectingDialog(EditDialog):
     """Which plants, what is to be right from now on, and what would come of it."""
 
     def __init__(
@@ -138,13 +145,8 @@ class CorrectingDialog(QDialog):
         self.message = sentence("", "fault")
         self.message.hide()
         outer.addWidget(self.message)
-        row = QHBoxLayout()
-        row.addWidget(action_button(self.tr("Cancel"), self.reject))
-        row.addStretch(1)
         self.go_button = action_button(self.tr("Correct them"), self.go, main=True)
-        self.go_button.setDefault(True)
-        row.addWidget(self.go_button)
-        outer.addLayout(row)
+        outer.addLayout(dialog_foot(self, self.go_button))
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.setInterval(_PAUSE)
@@ -221,12 +223,6 @@ class CorrectingDialog(QDialog):
         return [plant_called(book, code, "plants").plant for code in codes]
 
     def entry(self) -> tuple[str, Make]:
-        """The words of the edit, and what makes it.
-
-        Raises
-        ------
-        Fault : something that is needed is not there
-        """
         book = self._desk.book
         assert book is not None
         codes, today = self._codes(book), datetime.date.today()
@@ -304,36 +300,13 @@ class CorrectingDialog(QDialog):
         self._show("\n".join(lines), "warn" if found.made else "text")
 
     def _show(self, text: str, role: str) -> None:
-        self.preview.setText(text)
-        self.preview.setProperty("role", role)
-        self.preview.style().unpolish(self.preview)
-        self.preview.style().polish(self.preview)
+        say_in(self.preview, text, role)
 
     # Doing it -----------------------------------------------------------------------------------
 
-    def go(self) -> None:
-        """Make the correction."""
-        try:
-            words, make = self.entry()
-        except Fault as fault:
-            self._refused(fault)
-            return
-        self.go_button.setEnabled(False)
+    def done_words(self, words: str) -> str:
+        return self.tr("Corrected: {}. Undo takes it back.").format(words)
 
-        def done(_: object) -> None:
-            self._desk.said.emit(self.tr("Corrected: {}. Undo takes it back.").format(words))
-            self.accept()
-
-        self._desk.record(words, make, done, self._refused)
-
-    def _refused(self, fault: Fault) -> None:
-        self.go_button.setEnabled(True)
-        text = f"{fault.what} {fault.todo}".strip()
-        field = self.fields.get(fault.where.column)
-        if field is not None and field.isEnabled():
-            field.say(text, wrong=True)
-            self.area.ensureWidgetVisible(field)
-            field.setFocus()
-        else:
-            self.message.setText(text)
-            self.message.show()
+    def field_at(self, column: str) -> Field | None:
+        field = self.fields.get(column)
+        return field if field is not None and field.isEnabled() else None

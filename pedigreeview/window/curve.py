@@ -23,6 +23,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from pedigreeview.window.style import current, founder_colour, step
+from pedigreeview.window.words import number as written
 
 __all__ = ["Curve", "CurveFigure"]
 
@@ -36,7 +37,7 @@ _STYLES = (
     (Qt.PenStyle.DashDotLine, 2.0),
     (Qt.PenStyle.DashDotDotLine, 2.0),
 )
-_PALETTE = (0, 3, 4, 7, 11)
+_PALETTE = (3, 4, 6, 5, 8)
 """Of the founders' palette, those that are dark enough on paper and light enough on dark."""
 
 
@@ -118,6 +119,8 @@ class CurveFigure(QWidget):
         painter = QPainter(self)
         try:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            # The axes are not turned round, so neither are the numbers beside them.
+            painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
             plot = self._plot()
             self._axes(painter, plot)
             line = self._y(plot, self.assurance)
@@ -193,7 +196,7 @@ class CurveFigure(QWidget):
             painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + s // 2))
             painter.setPen(colours.soft)
             box = QRectF(x - 60, plot.bottom() + s // 2, 120, line)
-            painter.drawText(box, int(Qt.AlignmentFlag.AlignHCenter), f"{count:,}")
+            painter.drawText(box, int(Qt.AlignmentFlag.AlignHCenter), written(count))
         painter.setPen(colours.ink)
         foot = QRectF(plot.left(), plot.bottom() + line + s // 2, plot.width(), line)
         painter.drawText(foot, int(Qt.AlignmentFlag.AlignHCenter), self._across)

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QButtonGroup, QDialog, QHBoxLayout, QRadioButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QRadioButton, QWidget
 
 from pedigreeview.book.edits import Edit
 from pedigreeview.book.faults import Fault, Place
@@ -15,9 +14,17 @@ from pedigreeview.book.recording import deleting
 from pedigreeview.book.recording.correcting import move_to_cross, repoint
 from pedigreeview.book.recording.hanging import HangsOn, descendants, what_hangs_on
 from pedigreeview.book.records import Cross, Plant, Record
+from pedigreeview.window.edit_dialog import EditDialog, Make
 from pedigreeview.window.forms.fields import Field, PlantField, TextField
 from pedigreeview.window.forms.record_field import RecordField
-from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.labels import (
+    action_button,
+    column,
+    dialog_foot,
+    heading,
+    scrolled,
+    sentence,
+)
 from pedigreeview.window.record_words import about_words, record_name, table_words
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count
@@ -36,7 +43,7 @@ def ask_delete(window: MainWindow, record: Record) -> None:
         window.show_dialog(DeletingDialog(window.desk, record, window))
 
 
-class DeletingDialog(QDialog):
+class DeletingDialog(EditDialog):
     """The ways out as choices, the mildest first; each is one step that can be undone."""
 
     def __init__(self, desk: Desk, record: Record, parent: QWidget | None = None) -> None:
@@ -73,13 +80,8 @@ class DeletingDialog(QDialog):
         self.message = sentence("", "fault")
         self.message.hide()
         layout.addWidget(self.message)
-        row = QHBoxLayout()
-        row.addWidget(action_button(self.tr("Cancel"), self.reject))
-        row.addStretch(1)
         self.go_button = action_button("", self.go, main=True)
-        self.go_button.setDefault(True)
-        row.addWidget(self.go_button)
-        layout.addLayout(row)
+        layout.addLayout(dialog_foot(self, self.go_button))
         self.group.buttonToggled.connect(lambda *_: self._tell())
         if self.choices:
             first = next(iter(self.choices.values()))
@@ -243,13 +245,7 @@ class DeletingDialog(QDialog):
         room = self.screen().availableGeometry().height() * 95 // 100
         self.resize(width, min(max(self.height(), body + 24 * s), room))
 
-    def entry(self) -> tuple[str, Callable[[Edit], object]]:
-        """The words of the edit, and what makes it.
-
-        Raises
-        ------
-        Fault : a field is empty
-        """
+    def entry(self) -> tuple[str, Make]:
         way, record, name = self.way, self._record, self._name
         today, why = datetime.date.today().isoformat(), self.why.value
         what = about_words(record)
@@ -290,28 +286,9 @@ class DeletingDialog(QDialog):
             raise Fault(todo, Place(column=self.fields[way].column))
         return text
 
-    def go(self) -> None:
-        """Do what is chosen, as one edit."""
-        try:
-            words, make = self.entry()
-        except Fault as fault:
-            self._refused(fault)
-            return
-        self.go_button.setEnabled(False)
+    def done_words(self, words: str) -> str:
+        return self.tr("Done: {}. Undo takes it back.").format(words)
 
-        def done(_: object) -> None:
-            self._desk.said.emit(self.tr("Done: {}. Undo takes it back.").format(words))
-            self.accept()
-
-        self._desk.record(words, make, done, self._refused)
-
-    def _refused(self, fault: Fault) -> None:
-        self.go_button.setEnabled(True)
-        text = f"{fault.what} {fault.todo}".strip()
+    def field_at(self, column: str) -> Field | None:
         field = self.fields.get(self.way)
-        if field is not None and fault.where.column == field.column:
-            field.say(text, wrong=True)
-            field.setFocus()
-        else:
-            self.message.setText(text)
-            self.message.show()
+        return field if field is not None and field.column == column else None

@@ -17,7 +17,7 @@ from PySide6.QtCore import QEventLoop, QObject, QTimer, Signal
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.file_faults import BookNotWritable
-from pedigreeview.window.errands import Errands
+from pedigreeview.window.errands import Errands, OwnFault
 from pedigreeview.window.opening import Opened, after_edit
 from pedigreeview.window.words import count
 
@@ -47,7 +47,18 @@ class _Laid:
         self._whole = True
 
     def after(self, file: BookFile, change: Change) -> Opened:
-        """The book after an edit; only in the writing thread."""
+        """The book after an edit that is on disk; only in the writing thread.
+
+        Raises
+        ------
+        OwnFault : the program could not work it out; the edit is kept all the same
+        """
+        try:
+            return self._after(file, change)
+        except Exception as error:
+            raise OwnFault(error, kept=True) from error
+
+    def _after(self, file: BookFile, change: Change) -> Opened:
         assert self._made is not None
         if not self._whole:
             change = replace(change, pedigree=True)
@@ -82,6 +93,8 @@ class Desk(QObject):
         self._trouble: type[Fault] | None = None
         self._laid = _Laid(None)
         self._refusals, self._finishing = 0, False
+        self.showing = False
+        """Whether an edit that is on disk is being shown: a mistake now costs no record."""
         self._watch = QTimer(self)
         self._watch.setInterval(_LOOK_EVERY)
         self._watch.timeout.connect(self.look)
@@ -170,17 +183,29 @@ class Desk(QObject):
 
         laid = self._laid
 
-        def work() -> tuple[Opened, Change, Any]:
+        def work() -> tuple[Opened | OwnFault, Change, Any]:
             with file.edit(words, quiet=quiet) as edit:
                 given = function(edit)
             change = edit.change()
-            return laid.after(file, change), change, given
+            try:
+                return laid.after(file, change), change, given
+            except OwnFault as fault:
+                return fault, change, given
 
-        def done(answer: tuple[Opened, Change, Any]) -> None:
+        def done(answer: tuple[Opened | OwnFault, Change, Any]) -> None:
+            made, change, given = answer
             self._again = None
-            self._take(answer[0], answer[1])
-            if then is not None and self.file is file:
-                then(answer[2])
+            self.showing = True
+            try:
+                # It is recorded, whatever became of showing it: its form must not offer it again.
+                if isinstance(made, OwnFault):
+                    self.refused.emit(made)
+                else:
+                    self._take(made, change)
+                if then is not None and self.file is file:
+                    then(given)
+            finally:
+                self.showing = False
 
         def failed(fault: Fault) -> None:
             if self.file is file:
@@ -305,7 +330,9 @@ class Desk(QObject):
                 self.said.emit(self.tr("Another window has written in this book; it is shown."))
 
         def failed(fault: Fault) -> None:
-            if self.file is file and type(fault) is not self._trouble:
+            if isinstance(fault, OwnFault):
+                self.refused.emit(fault)
+            elif self.file is file and type(fault) is not self._trouble:
                 self._trouble = type(fault)
                 self.troubled.emit(fault)
 
@@ -319,8 +346,12 @@ class Desk(QObject):
         if self.opened is None or opened.file is not self.opened.file:
             return
         self.opened = opened
-        self.changed.emit(opened, change)
-        self.undo_changed.emit()
+        before, self.showing = self.showing, True
+        try:
+            self.changed.emit(opened, change)
+            self.undo_changed.emit()
+        finally:
+            self.showing = before
 
     def _refuse(
         self,

@@ -172,11 +172,15 @@ class Door(QObject):
         if opened is None:
             return
         dialog = SaveCopy(self._window.desk, opened.path, self._window, go_on=go_on)
-        dialog.saved.connect(partial(self._copied, dialog))
+        dialog.saved.connect(partial(self._copied, dialog, own=True))
         self._window.show_dialog(dialog)
 
-    def _copied(self, dialog: SaveCopy, path: Path) -> None:
+    def _copied(self, dialog: SaveCopy, path: Path, *, own: bool = False) -> None:
         if dialog.go_on.isChecked():
+            if own:
+                # What is half typed in the book that lies open goes along.
+                typed = self._window.unfinished.collect()
+                self._window.preferences.set_unfinished(path.absolute(), typed)
             self.open_path(path)
         else:
             self._window.said.setText(self.tr("Saved a copy as {}").format(path.name))
@@ -257,7 +261,7 @@ class Door(QObject):
         if opened is None or opened.file is not None:
             return
         path = place_for_book(opened.path)
-        self._then = then
+        self._then = then if then is not None else lambda: None
         self._window.work.begin(self.tr("Keeping {} as a book …").format(opened.path.name))
 
         def failed(fault: Fault) -> None:

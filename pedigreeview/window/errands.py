@@ -24,10 +24,22 @@ __all__ = ["Errands", "OwnFault"]
 
 
 class OwnFault(Fault):
-    """A fault of the program itself; `details` is for the person to copy and send."""
+    """A fault of the program itself; `details` is for the person to copy and send.
 
-    def __init__(self, error: BaseException) -> None:
+    kept : whether an edit was on disk when it happened, so that only what came after it is missing
+    """
+
+    def __init__(self, error: BaseException, *, kept: bool = False) -> None:
         self.details = "".join(traceback.format_exception(error))
+        self.kept = kept
+        if kept:
+            super().__init__(
+                "What you recorded is written in the book and kept; the program made a mistake of "
+                "its own while showing it.",
+                None,
+                "Copy the details and report them; open the book again to see it as it is.",
+            )
+            return
         super().__init__(
             "The program made a mistake of its own; your files were not touched.",
             None,

@@ -17,6 +17,7 @@ from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.hover_card import HoverCards
 from pedigreeview.window.picked_bar import PickedBar
 from pedigreeview.window.plant_facts import PlantFacts, plant_facts, spoken_more
+from pedigreeview.window.saying import say_list
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -82,7 +83,8 @@ class Exploring(QObject):
 
     def _words(self, code: str) -> str:
         net = self.net
-        return plant_words(net, code) if net is not None and code in net.book.plants else ""
+        known = net is not None and code in net.book.plants
+        return say_list(plant_words(net, code)) if known and net is not None else ""
 
     # The tree -----------------------------------------------------------------------------------
 

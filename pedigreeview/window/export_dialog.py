@@ -25,7 +25,15 @@ from PySide6.QtWidgets import (
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.exchange.formats import FORMATS
-from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.labels import (
+    action_button,
+    column,
+    dialog_foot,
+    heading,
+    say_in,
+    scrolled,
+    sentence,
+)
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count
 from pedigreeview.window.writing_dialog import WritingDialog
@@ -80,13 +88,8 @@ class ExportDialog(WritingDialog):
         across.addWidget(self._kinds())
         across.addLayout(self._right(), 1)
         layout.addLayout(across, 1)
-        buttons = QHBoxLayout()
-        buttons.addWidget(action_button(self.tr("Cancel"), self.reject))
-        buttons.addStretch(1)
         self.save_button = action_button(self.tr("&Save"), self.save, main=True)
-        self.save_button.setDefault(True)
-        buttons.addWidget(self.save_button)
-        layout.addLayout(buttons)
+        layout.addLayout(dialog_foot(self, self.save_button))
         self.kinds.currentRowChanged.connect(lambda _: self._kind_changed())
         self.finished.connect(self._leave)
         self.kinds.setCurrentRow(0)
@@ -429,10 +432,7 @@ class ExportDialog(WritingDialog):
 
     def _say(self, text: str, role: str = "fault") -> None:
         self.save_button.setText(self.tr("&Save"))
-        self.message.setProperty("role", role)
-        self.message.style().unpolish(self.message)
-        self.message.style().polish(self.message)
-        self.message.setText(text)
+        say_in(self.message, text, role)
         self.message.setVisible(bool(text))
 
     def _leave(self) -> None:

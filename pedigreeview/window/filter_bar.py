@@ -23,7 +23,7 @@ from pedigreeview.book.filtering import PlantFilter, latest_values, seasons
 from pedigreeview.book.records import STATUSES
 from pedigreeview.window.labels import Flow, column, plain_button, sentence
 from pedigreeview.window.style import step
-from pedigreeview.window.words import status_word
+from pedigreeview.window.words import number, status_word
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -45,7 +45,7 @@ class FilterBar(QFrame):
         super().__init__()
         self.setObjectName("filters")
         s = step()
-        outer = column(max(2, s // 2))
+        outer = column(s)
         self.setLayout(outer)
         first = Flow(s)
         self.text = QLineEdit()
@@ -56,6 +56,7 @@ class FilterBar(QFrame):
         self.season_from = self._box(self.tr("Sown in or after"))
         self.season_to = self._box(self.tr("Sown in or before"))
         self.status = QToolButton()
+        self.status.setProperty("caret", True)
         self.status.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         self.status.setAccessibleName(self.tr("Filter by status"))
         self._status_menu = QMenu(self.status)
@@ -73,6 +74,10 @@ class FilterBar(QFrame):
         self.how.addItem(self.tr("fade the others"), "fade")
         self.how.addItem(self.tr("hide the others"), "hide")
         self.reset = plain_button(self.tr("Clear"), self.tr("Show every plant again"), self.clear)
+        self.said = sentence("", "soft")
+        self.said.setWordWrap(False)
+        self.said.setAlignment(Qt.AlignmentFlag.AlignVCenter)
+        self.said.hide()
         for widget in (
             self.text,
             self.season_from,
@@ -81,13 +86,11 @@ class FilterBar(QFrame):
             self.more,
             self.how,
             self.reset,
+            self.said,
         ):
             first.addWidget(widget)
         outer.addLayout(first)
         outer.addWidget(self._further(s))
-        self.said = sentence("", "soft")
-        self.said.hide()
-        outer.addWidget(self.said)
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.setInterval(_WAIT)
@@ -232,7 +235,9 @@ class FilterBar(QFrame):
     def show_count(self, fit: int, of: int) -> None:
         """Say how many plants fit."""
         set_ = not self.wanted().empty()
-        self.said.setText(self.tr("{} of {} plants fit.").format(f"{fit:,}", f"{of:,}"))
+        self.said.setText(self.tr("{} of {} plants fit.").format(number(fit), number(of)))
+        # In the middle of its row, as the words of the buttons beside it.
+        self.said.setMinimumHeight(self.reset.sizeHint().height())
         self.said.setVisible(set_)
 
     def clear(self) -> None:

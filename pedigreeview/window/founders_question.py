@@ -8,11 +8,18 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFontMetrics
-from PySide6.QtWidgets import QButtonGroup, QDialog, QFrame, QHBoxLayout, QRadioButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QDialog, QFrame, QRadioButton, QWidget
 
 from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.records import Cross, Plant
-from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.labels import (
+    action_button,
+    column,
+    dialog_foot,
+    heading,
+    scrolled,
+    sentence,
+)
 from pedigreeview.window.preferences import ANSWERS, FoundersAnswer
 from pedigreeview.window.style import step
 
@@ -96,14 +103,8 @@ class FoundersQuestion(QDialog):
         body.addStretch(1)
         self.choices[chosen].setChecked(True)
         outer.addWidget(scrolled(inner), 1)
-        row = QHBoxLayout()
-        row.setSpacing(s)
-        row.addWidget(action_button(self.tr("Cancel"), self.reject))
-        row.addStretch(1)
         self.use = action_button(self.tr("Use this"), self._use, main=True)
-        self.use.setDefault(True)
-        row.addWidget(self.use)
-        outer.addLayout(row)
+        outer.addLayout(dialog_foot(self, self.use))
         width = 34 * QFontMetrics(self.font()).averageCharWidth() * 2
         self.resize(max(70 * s, width), 68 * s)
 

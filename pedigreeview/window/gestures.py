@@ -1,12 +1,12 @@
-"""Two fingers on a touchpad or a touch screen: how much nearer, and about which place."""
+"""Two fingers on a touchpad or a touch screen: how far on, how much nearer, about which place."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPointF, Qt
-from PySide6.QtGui import QNativeGestureEvent
+from PySide6.QtGui import QInputDevice, QNativeGestureEvent, QWheelEvent
 from PySide6.QtWidgets import QAbstractScrollArea, QGestureEvent, QPinchGesture
 
-__all__ = ["listen_to_pinches", "pinch_of"]
+__all__ = ["listen_to_pinches", "pan_of", "pinch_of"]
 
 
 def listen_to_pinches(area: QAbstractScrollArea) -> None:
@@ -15,6 +15,16 @@ def listen_to_pinches(area: QAbstractScrollArea) -> None:
     A touch screen's fingers reach the viewport, the gesture itself the widget that asked for it.
     """
     area.viewport().grabGesture(Qt.GestureType.PinchGesture)
+
+
+def pan_of(event: QWheelEvent) -> QPointF | None:
+    """By how many pixels two fingers on a touchpad push a view; None for the turn of a wheel."""
+    pixels = event.pixelDelta()
+    if not pixels.isNull():
+        return QPointF(pixels)
+    if event.device().type() == QInputDevice.DeviceType.TouchPad:
+        return QPointF(event.angleDelta() / 4)
+    return None
 
 
 def pinch_of(event: QEvent, area: QAbstractScrollArea) -> tuple[float, QPointF] | None:

@@ -16,6 +16,7 @@ from pedigreeview.window.growing_target import GrowingTarget
 from pedigreeview.window.labels import clear, column, heading, rule, sentence
 from pedigreeview.window.strips import WorkStrip
 from pedigreeview.window.style import step
+from pedigreeview.window.words import number
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -234,9 +235,9 @@ class GrowingPanel(QWidget):
                 (
                     plan.scheme.name,
                     share_words(chance),
-                    f"{plan.plan.plants:,}",
-                    f"{plan.plan.seeds:,}",
-                    f"{plan.in_all:,}",
+                    number(plan.plan.plants),
+                    number(plan.plan.seeds),
+                    number(plan.in_all),
                     str(plan.scheme.seasons),
                     "–" if pure is None else f"{100 * pure:.3g}%",
                 )

@@ -31,7 +31,6 @@ Tick = Callable[[int, int], None]
 Side = Literal["seed", "pollen"]
 Rule = Literal["dominant", "recessive"]
 
-_MOST_TOGETHER = 6
 _FIRST = 4
 
 
@@ -209,13 +208,13 @@ def _of_book(net: PedigreeNetwork, question: GrowingQuestion, tick: Tick) -> Gro
 def _typed(
     net: PedigreeNetwork | None, question: GrowingQuestion, typed: TypedGenes, tick: Tick
 ) -> GrowingAnswer:
-    from pedigreeview.planning.cheapest_road import cheapest_roads
     from pedigreeview.planning.growing_plan import compare_schemes
-    from pedigreeview.planning.growing_report import usual_schemes
-    from pedigreeview.planning.progeny_test import families_needed
+    from pedigreeview.planning.growing_report import (
+        families_that_show,
+        plans_that_keep,
+        usual_schemes,
+    )
     from pedigreeview.planning.schemes import chance_per_plant, selfing
-    from pedigreeview.planning.targets import from_copies
-    from pedigreeview.planning.two_steps import Road, best_two_steps
 
     target, seed, pollen = typed.target()
     try:
@@ -237,26 +236,19 @@ def _typed(
             None,
             _tr("Ask about fewer genes, or take them as unlinked."),
         ) from error
-    steps = roads = None
-    if len(target.loci) <= _MOST_TOGETHER:
-        parents = [from_copies(seed), from_copies(pollen)]
-        road = Road(target, *parents, goal_fixed=question.fixed, recurrent=question.recurrent)
-        markers, assurance = question.markers, question.assurance
-        steps = best_two_steps(
-            road, bed=question.bed, assurance=assurance, markers=markers, tick=tick
-        )
-        roads = cheapest_roads(
-            road,
-            bed=question.bed,
-            generations=4,
-            backcrosses=1,
-            markers=markers,
-            assurance=assurance,
-            tick=tick,
-        )
+    steps, roads = plans_that_keep(
+        target,
+        seed,
+        pollen,
+        goal_fixed=question.fixed,
+        recurrent=question.recurrent,
+        bed=question.bed,
+        assurance=question.assurance,
+        markers=question.markers,
+        tick=tick,
+    )
     second = chance_per_plant(target, selfing(2), seed, pollen)
-    pure = Fraction(second.already_fixed or 0).limit_denominator(10**6)
-    families = families_needed(pure, assurance=question.assurance) if 0 < pure < 1 else None
+    families = families_that_show(second, question.assurance)
     return _with_schedules(
         question,
         typed.genes,

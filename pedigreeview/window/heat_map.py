@@ -181,6 +181,8 @@ class HeatMap(QAbstractScrollArea):
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self.viewport())
         try:
+            # Numbers and codes stand where the squares are, however the window is turned.
+            painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
             painter.fillRect(self.viewport().rect(), current().sheet)
             if self.picture is not None:
                 showing = HeatShowing(

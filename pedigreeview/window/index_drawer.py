@@ -69,6 +69,7 @@ class IndexDrawer(QFrame):
         self.setLayout(layout)
         layout.addWidget(heading(self.tr("Index"), 2))
         self.tabs = QTabBar()
+        self.tabs.setObjectName("leaves")
         self.tabs.setAccessibleName(self.tr("What the index lists"))
         self.tabs.setDrawBase(False)
         self.tabs.setExpanding(False)

@@ -6,14 +6,14 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QListWidget, QListWidgetItem, QStackedWidget
+from PySide6.QtWidgets import QListWidget, QListWidgetItem, QStackedWidget
 
 from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.judging.panel import JudgingPanel, Write
-from pedigreeview.window.labels import column, heading, sentence
 from pedigreeview.window.list_heights import fit_heights
+from pedigreeview.window.page_side import PageSide, beside
 from pedigreeview.window.style import step
 
 if TYPE_CHECKING:
@@ -43,17 +43,7 @@ class JudgingPage(BookPage):
         self._picked: tuple[str, ...] = ()
         self._marked = ""
         self._panels: dict[str, JudgingPanel] = {}
-        s = step()
-        outer = QHBoxLayout(self)
-        outer.setSpacing(0)
-        outer.setContentsMargins(0, 0, 0, 0)
-        side = QFrame()
-        side.setObjectName("drawer")
-        left = column(s)
-        left.setContentsMargins(2 * s, 3 * s, s, 2 * s)
-        side.setLayout(left)
-        left.addWidget(heading(self.tr("Judging"), 2))
-        left.addWidget(sentence(self.tr("What the progeny show."), "soft"))
+        self._side = PageSide(self.tr("Judging"), self.tr("What the progeny show."))
         self.list = QListWidget()
         self.list.setAccessibleName(self.tr("What to judge"))
         self.list.setWordWrap(True)
@@ -70,9 +60,8 @@ class JudgingPage(BookPage):
             item.setData(Qt.ItemDataRole.UserRole, name)
             self.list.addItem(item)
         self.list.currentRowChanged.connect(lambda row: self._turn(PARTS[row]))
-        left.addWidget(self.list, 1)
-        self._side = side
-        outer.addWidget(side)
+        self._side.body.addWidget(self.list, 1)
+        outer = beside(self, self._side)
         self.parts = QStackedWidget()
         outer.addWidget(self.parts, 1)
         self.setFocusProxy(self.list)

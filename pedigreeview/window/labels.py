@@ -8,7 +8,9 @@ from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt, S
 from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
+    QDialog,
     QFrame,
+    QHBoxLayout,
     QLabel,
     QLayout,
     QLayoutItem,
@@ -34,10 +36,12 @@ __all__ = [
     "action_button",
     "clear",
     "column",
+    "dialog_foot",
     "heading",
     "keeps_ctrl_e",
     "plain_button",
     "rule",
+    "say_in",
     "scrolled",
     "sentence",
     "set_apart",
@@ -74,6 +78,14 @@ def sentence(text: str, role: str = "text") -> QLabel:
     label = _label(text, role)
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
     return label
+
+
+def say_in(label: QLabel, text: str, role: str) -> None:
+    """Let a label say something else, in the look of another role."""
+    label.setText(text)
+    label.setProperty("role", role)
+    label.style().unpolish(label)
+    label.style().polish(label)
 
 
 class LinkLabel(QLabel):
@@ -201,6 +213,17 @@ def action_button(text: str, on_click: Callable[[], object], *, main: bool = Fal
     button.setCursor(Qt.CursorShape.PointingHandCursor)
     button.clicked.connect(lambda: on_click())
     return button
+
+
+def dialog_foot(dialog: QDialog, main: QPushButton) -> QHBoxLayout:
+    """The row at the foot of a dialog: Cancel, and at the other end what it does, also on Enter."""
+    row = QHBoxLayout()
+    cancel = QCoreApplication.translate("Labels", "Cancel")
+    row.addWidget(action_button(cancel, dialog.reject))
+    row.addStretch(1)
+    main.setDefault(True)
+    row.addWidget(main)
+    return row
 
 
 def plain_button(text: str, name: str, on_click: Callable[[], object] | None = None) -> QToolButton:

@@ -15,11 +15,11 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
     QSizePolicy,
-    QStackedWidget,
     QWidget,
 )
 
 from pedigreeview.book.faults import Fault
+from pedigreeview.book.memory import set_aside
 from pedigreeview.drawing.telling import tell_with
 from pedigreeview.window.asides import Asides
 from pedigreeview.window.bench import Bench
@@ -37,6 +37,7 @@ from pedigreeview.window.labels import ElidedButton, Said, column, heading, plai
 from pedigreeview.window.map_page import MapPage
 from pedigreeview.window.menus import Menus
 from pedigreeview.window.opening import Opened, Stated
+from pedigreeview.window.page_area import PageArea, PageStack
 from pedigreeview.window.pages import load_pages, make_page, page_words
 from pedigreeview.window.pedigree_page import PedigreePage
 from pedigreeview.window.preferences import Preferences
@@ -46,6 +47,7 @@ from pedigreeview.window.saying import say
 from pedigreeview.window.strips import CautionStrip, WorkStrip, cautions_of
 from pedigreeview.window.style import current_name, dress, step, system_name
 from pedigreeview.window.translating import speak
+from pedigreeview.window.unfinished import Unfinished, UnfinishedStrip, leave_cell
 from pedigreeview.window.welcome import Welcome
 from pedigreeview.window.words import count
 from pedigreeview.window.writing import Writing
@@ -76,6 +78,7 @@ class MainWindow(QMainWindow):
         self.door = Door(self)
         self.asides = Asides(self)
         self.writing = Writing(self)
+        self.unfinished = Unfinished(self)
         self.picked: tuple[str, ...] = ()
         """Plants that were picked together on any page."""
         self.dialog: QDialog | None = None
@@ -91,7 +94,7 @@ class MainWindow(QMainWindow):
         self._loading.setSingleShot(True)
         self._loading.setInterval(_AFTER_OPENING)
         self._loading.timeout.connect(
-            lambda: self.errands.ask("open:pages", load_pages, lambda _: None)
+            lambda: self.errands.ask("open:pages", load_pages, lambda _: set_aside())
         )
         self._show_empty()
         self._scale_sides()
@@ -123,7 +126,9 @@ class MainWindow(QMainWindow):
         right.addWidget(self.caution)
         self.keep = KeepStrip()
         right.addWidget(self.keep)
-        self.pages = QStackedWidget()
+        self.unfinished_strip = UnfinishedStrip()
+        right.addWidget(self.unfinished_strip)
+        self.pages = PageStack()
         self.welcome = Welcome()
         self.pedigree = PedigreePage(self.errands, self.preferences, self.desk)
         self.map = MapPage(self.errands, self.pedigree.shades)
@@ -148,7 +153,7 @@ class MainWindow(QMainWindow):
             self.pages.addWidget(page)
         across = QHBoxLayout()
         across.setSpacing(0)
-        across.addWidget(self.pages, 1)
+        across.addWidget(PageArea(self.pages), 1)
         self.bench = Bench()
         across.addWidget(self.bench)
         right.addLayout(across, 1)
@@ -222,6 +227,7 @@ class MainWindow(QMainWindow):
         self.pedigree.visited.connect(lambda _, code: self._mark(code))
         self.pedigree.canvas.cross_wanted.connect(self.writing.offer_cross)
         self.pedigree.writing_entries = self.writing.tag_entries
+        self.pedigree.invitation.wanted.connect(self.writing.begin)
         self.bench.left.connect(self._leave_find)
         self.desk.changed.connect(self._book_changed)
         self.desk.undo_changed.connect(self._tell_undo)
@@ -229,6 +235,7 @@ class MainWindow(QMainWindow):
         self.desk.refused.connect(self.show_fault)
         self.desk.keep_wanted.connect(self.door.keep_as_book)
         self.keep.wanted.connect(lambda: self.door.keep_as_book())
+        self.unfinished_strip.wanted.connect(self._show_part)
         self.find_field.plant_wanted.connect(self.show_plant)
         self.find_field.left.connect(self._leave_find)
         self.errands.faulted.connect(self.show_fault)
@@ -284,7 +291,14 @@ class MainWindow(QMainWindow):
 
     def _take(self, opened: Opened) -> None:
         self.work.end()
-        if not self.door.keeping:
+        keeping = self.door.keeping
+        carried = self.unfinished.collect() if keeping else {}
+        self.unfinished.leave()
+        if keeping and self.opened is not None:
+            # A table became a book: what is half typed goes along.
+            self.preferences.set_unfinished(self.opened.path, {})
+            self.preferences.set_unfinished(opened.path, carried)
+        else:
             self.bench.clear()
         self.desk.lay(opened)
         self.preferences.note_recent(opened.path)
@@ -305,6 +319,7 @@ class MainWindow(QMainWindow):
         self._turn_to("pedigree")
         self.pedigree.hear(opened, now=True)
         self.pedigree.canvas.setFocus()
+        self.unfinished.lay_out(forms=not keeping)
         self._loading.start()
 
     def _tell_book(self, opened: Opened) -> None:
@@ -356,6 +371,7 @@ class MainWindow(QMainWindow):
     def close_book(self) -> None:
         """Put the book away and show the first page."""
         self.door.cancel()
+        self.unfinished.leave()
         self.bench.clear()
         self.desk.lay(None)
         for page in self.book_pages.values():
@@ -413,6 +429,10 @@ class MainWindow(QMainWindow):
             return
         self._turn_to(page)
         self._note_visit()
+
+    def _show_part(self, page: str, part: str) -> None:
+        self.show_page(page)
+        self.book_pages[page].go_to(part)
 
     def show_plant(self, code: str) -> None:
         """Turn to the picture with a plant in focus."""
@@ -491,9 +511,17 @@ class MainWindow(QMainWindow):
     # Leaving ------------------------------------------------------------------------------------
 
     def closeEvent(self, event: QCloseEvent) -> None:
+        leave_cell(self)
         if not self.desk.finish():
             event.ignore()
+            self.said.setText(
+                self.tr(
+                    "Something you wrote was not taken, so the window stays open. Close it again "
+                    "to leave that for the next time."
+                )
+            )
             return
+        self.unfinished.leave()
         self.preferences.geometry = self.saveGeometry()
         self.work.end()
         self._loading.stop()

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, QPoint, QRect, QRectF
+from PySide6.QtCore import QCoreApplication, QLocale, QPoint, QRect, QRectF
 
 from pedigreeview.drawing.overview_painter import band_name
 from pedigreeview.drawing.overview_picks import codes_inside
@@ -61,7 +61,7 @@ class _MapWords:
             many = int(overview.counts[at])
             name = band_name(int(overview.generations[at]))
             return (_tr("{}: {} plant") if many == 1 else _tr("{}: {} plants")).format(
-                name, f"{many:,}"
+                name, QLocale().toString(many)
             )
         row = overview.row(key)
         return (self._map.spoken_words(key) or self._map.words_of(row)) if row >= 0 else ""

@@ -18,6 +18,7 @@ from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import column, sentence
 from pedigreeview.window.overview import BookMap
+from pedigreeview.window.overview_key import FounderKey
 from pedigreeview.window.shade_bars import ShadeBars
 from pedigreeview.window.shades import Shades
 from pedigreeview.window.style import current_name, step
@@ -56,23 +57,31 @@ class MapPage(BookPage):
         self.setLayout(outer)
         tools = QFrame()
         tools.setObjectName("tools")
-        above = column(max(2, s // 3))
-        above.setContentsMargins(s, s // 2, s, s // 2)
+        above = column(s)
+        above.setContentsMargins(s, s, s, s)
         tools.setLayout(above)
         self._own = shades is None
         """Whether no other page shares the tint and the filter."""
         self.shades = shades or Shades(errands, self)
-        bars = ShadeBars(self.shades)
+        self._bars = bars = ShadeBars(self.shades, marked=True)
         self.tints, self.filters = bars.tints, bars.filters
         self.said = sentence("", "soft")
         self.said.hide()
-        self.key = sentence(self._key_words(None), "soft")
-        self.key.setObjectName("map_key")
-        for widget in (bars, self.key, self.said):
+        for widget in (bars, self.said):
             above.addWidget(widget)
         self.map = BookMap()
+        self.key = FounderKey()
+        below = QFrame()
+        below.setObjectName("tools")
+        foot = column()
+        foot.setContentsMargins(12, s // 2, s, s // 2)
+        below.setLayout(foot)
+        foot.addWidget(self.key)
+        self._below = below
+        below.hide()
         outer.addWidget(tools)
         outer.addWidget(self.map, 1)
+        outer.addWidget(below)
         self.map.plant_wanted.connect(self.plant_wanted)
         self.map.selected.connect(self.shades.set_focus)
         self.shades.tinted.connect(lambda tint, _: self._tinted(tint))
@@ -96,7 +105,10 @@ class MapPage(BookPage):
         self._errands.drop("map")
         self._net, self._made, self._focus = net, False, ""
         self.map.show_overview(None)
+        self.key.show_founders(None, {})
+        self._show_key(shown=False)
         self.shades.set_network(net, edited=edited)
+        self._bars.setEnabled(net is not None and bool(net.book.plants))
         if self.isVisible():
             self._make()
 
@@ -115,6 +127,7 @@ class MapPage(BookPage):
         self._text_scale = text_scale
         self.map.set_text_scale(text_scale)
         self.map.set_theme(theme(current_name()))
+        self.key.update()
         self.shades.redraw()
 
     def showEvent(self, event: QShowEvent) -> None:
@@ -137,13 +150,14 @@ class MapPage(BookPage):
             plants = net.book.plants
             names = {code: plants[code].name for code in net.codes}
             named = {code: name for code, name in names.items() if name}
-            return _Made(overview_of(net), named, seasons(net.book))
+            return _Made(overview_of(net).made_ready(), named, seasons(net.book))
 
         self._errands.ask("map", work, self._show, lambda fault: self._say(fault.sentence()))
 
     def _show(self, made: _Made) -> None:
         self._say("")
         self.map.show_overview(made.overview, made.names)
+        self.key.show_founders(made.overview, made.names)
         self.shades.set_offer(made.overview.founders(), made.years)
         self._tinted(self.shades.tint)
         self._filtered(self.shades.out, self.shades.how)
@@ -156,26 +170,14 @@ class MapPage(BookPage):
 
     # Tints and filters --------------------------------------------------------------------------
 
-    def _key_words(self, tint: Tint | None) -> str:
-        """What colours, marks and lines of the map say."""
-        if tint is None:
-            colours = self.tr(
-                "Colours are the founders' shares of each plant, grey what is unknown."
-            )
-        else:
-            colours = self.tr(
-                "Patterns tell classes apart without colour; dots stand for no value."
-            )
-        lines = self.tr(
-            "Dotted lines come from pollen parents. Of a marked plant: ancestors full with full "
-            "lines, what came from it hatched with dashed lines."
-        )
-        return self.tr("{} {}").format(colours, lines)
-
     def _tinted(self, tint: Tint | None) -> None:
-        self.key.setText(self._key_words(tint))
+        self._show_key(shown=tint is None and bool(self.key.words()))
         if self.map.overview is not None:
             self.map.set_tint(tint)
+
+    def _show_key(self, *, shown: bool) -> None:
+        self.key.setVisible(shown)
+        self._below.setVisible(shown)
 
     def _filtered(self, out: frozenset[str], how: str) -> None:
         self.map.set_faded(out if how == "fade" else ())

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, get_args
+from typing import TYPE_CHECKING, Any, get_args
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
@@ -28,6 +28,18 @@ if TYPE_CHECKING:
 __all__ = ["NotationDialog"]
 
 
+class _ParentsOf(dict[str, Any]):
+    """The parents of the plants that are asked for, out of the network that knows them already."""
+
+    def __init__(self, net: PedigreeNetwork) -> None:
+        super().__init__()
+        self._net = net
+
+    def __missing__(self, code: str) -> Any:
+        found = self[code] = self._net.parents(code)
+        return found
+
+
 class NotationDialog(QDialog):
     """The text in the way of writing that is chosen, with what it leaves out."""
 
@@ -35,7 +47,7 @@ class NotationDialog(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(self.tr("Parentage as text"))
-        self._net, self._code = net, code
+        self._net, self._code, self._parents = net, code, _ParentsOf(net)
         s = step()
         layout = column(s, 3 * s)
         self.setLayout(layout)
@@ -86,7 +98,11 @@ class NotationDialog(QDialog):
         self.copied.setText("")
         try:
             found = notation_of(
-                self._net.book, self._code, self.style_chosen(), names=self.names.isChecked()
+                self._net.book,
+                self._code,
+                self.style_chosen(),
+                names=self.names.isChecked(),
+                parents=self._parents,
             )
         except Fault as fault:
             self.text.setPlainText("")

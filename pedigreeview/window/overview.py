@@ -3,21 +3,19 @@
 Mouse: drag pans, the wheel zooms about the pointer (with Ctrl across alone, with Shift down alone),
 two fingers on a touchpad pan, a click marks a plant and brings out its relatives, a double click
 asks for it in focus; a double click on the ground fits the map; picking many: see `picking`.  Keys
-walk as in the picture.  As in the picture, left stays left in every language.
+walk as in the picture.  What it shares with the picture: `picture_area`.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleEvent,
-    QContextMenuEvent,
     QHelpEvent,
     QImage,
-    QInputDevice,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -25,25 +23,25 @@ from PySide6.QtGui import (
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QApplication, QFrame, QToolTip, QWidget
+from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
 from pedigreeview.drawing.overview import Overview
 from pedigreeview.drawing.overview_painter import OverviewPainter, band_name
 from pedigreeview.drawing.overview_picks import PickedRows, codes_kept
 from pedigreeview.drawing.overview_raster import Showing
 from pedigreeview.drawing.picked import draw_band
-from pedigreeview.drawing.signs import colour, pen
-from pedigreeview.drawing.tags import font
+from pedigreeview.drawing.signs import colour
 from pedigreeview.drawing.theme import Theme, theme
 from pedigreeview.drawing.tinting import Tint
-from pedigreeview.window.canvas_access import install
 from pedigreeview.window.canvas_keys import walk_word
-from pedigreeview.window.gestures import listen_to_pinches, pinch_of
+from pedigreeview.window.gestures import pan_of, pinch_of
 from pedigreeview.window.map_access import spoken_of_map
 from pedigreeview.window.overview_corner import corner_rect, draw_corner, place_in_corner
 from pedigreeview.window.overview_frame import MapFrame
+from pedigreeview.window.overview_words import foot_words, paint_foot
 from pedigreeview.window.picking import Pickable, Picking
 from pedigreeview.window.style import current_name
+from pedigreeview.window.words import number
 
 __all__ = ["BookMap"]
 
@@ -53,24 +51,11 @@ class BookMap(MapFrame):
 
     plant_wanted = Signal(str)
     """A plant is asked for in focus."""
-    selected = Signal(str)
-    """A plant was marked; '' when the mark was taken away."""
-    hovered = Signal(str)
-    menu_wanted = Signal(str, QPoint)
-    """Plant (or '' for the ground) and the place on the screen."""
-    picked = Signal(object)
-    """The plants that the person has picked here, as a tuple."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("bookMap")
         self.setAccessibleName(self.tr("Map of the whole book"))
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.viewport().setMouseTracking(True)
-        self.viewport().setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self._theme: Theme = theme(current_name())
         self._painter: OverviewPainter | None = None
         self._showing = Showing()
@@ -79,9 +64,6 @@ class BookMap(MapFrame):
         self._press: QPoint | None = None
         self._dragging = self._in_corner = False
         self._small: QImage | None = None
-        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
-        listen_to_pinches(self)
-        install()
         self.plant_tips = True
         """Whether a tip says what a plant is; False where a card does."""
         self._picked_rows = PickedRows(None, ())
@@ -154,10 +136,6 @@ class BookMap(MapFrame):
         if self.picking.codes is not before:
             self._find_picked()
 
-    def picked_codes(self) -> tuple[str, ...]:
-        """The picked plants."""
-        return self.picking.codes
-
     def moving(self) -> bool:
         """Whether the map is being dragged."""
         return self._dragging or self._in_corner or self.picking.drawing
@@ -219,10 +197,10 @@ class BookMap(MapFrame):
             return self.tr("No plants yet.")
         said = [
             self.tr("{} plants in {} bands; the fullest is {} with {}.").format(
-                f"{len(overview):,}",
+                number(len(overview)),
                 len(overview.counts),
                 band_name(int(overview.generations[overview.fullest()])),
-                f"{int(overview.counts.max()):,}",
+                number(int(overview.counts.max())),
             )
         ]
         shown = self._showing
@@ -230,8 +208,8 @@ class BookMap(MapFrame):
             said.append(
                 self.tr("{} is marked: {} ancestors, {} descendants.").format(
                     self.words_of(shown.selected),
-                    f"{int(shown.ancestors.sum()):,}",
-                    f"{int(shown.descendants.sum()):,}",
+                    number(int(shown.ancestors.sum())),
+                    number(int(shown.descendants.sum())),
                 )
             )
         return " ".join(said)
@@ -258,12 +236,6 @@ class BookMap(MapFrame):
                 event = QAccessibleEvent(self, QAccessible.Event.Focus)
                 event.setChild(0)
                 QAccessible.updateAccessibility(event)
-
-    def sizeHint(self) -> QSize:
-        return QSize(900, 640)
-
-    def minimumSizeHint(self) -> QSize:
-        return QSize(240, 200)
 
     # Painting -----------------------------------------------------------------------------------
 
@@ -292,29 +264,24 @@ class BookMap(MapFrame):
                 self._foot(painter)
                 self._corner(painter)
                 draw_band(painter, self.picking.band, self._theme)
-            if self.hasFocus():
-                painter.setPen(pen(self._theme["select"], 2.0))
-                painter.setBrush(Qt.BrushStyle.NoBrush)
-                painter.drawRect(area.adjusted(1, 1, -1, -1))
+            self._ring(painter, self._theme, area)
         finally:
             painter.end()
 
+    def foot_words(self) -> str:
+        """What the colours, bars and lines mean, as the map was drawn last."""
+        if self._painter is None:
+            return ""
+        key = self._tint.key if self._tint is not None else None
+        return foot_words(self._painter.drawn, key, self.selected_code())
+
     def _foot(self, painter: QPainter) -> None:
-        """How many of the lines are drawn, where not all are."""
-        assert self._painter is not None
-        drawn, there = self._painter.drawn
-        if there <= drawn:
-            return
-        words = self.tr(
-            "{} of about {} lines to parents are drawn; come nearer to see all."
-        ).format(f"{drawn:,}", f"{there:,}")
-        painter.setFont(font(self._theme, 11.0 * self._text))
-        wide = painter.fontMetrics().horizontalAdvance(words) + 12
-        high = 18 * self._text
-        rect = QRectF(self.frame().margin, self.viewport().height() - high - 4, wide, high)
-        painter.fillRect(rect, colour(self._theme["ground"]))
-        painter.setPen(colour(self._theme["band_text"]))
-        painter.drawText(rect, Qt.AlignmentFlag.AlignCenter, words)
+        """What is drawn, in words below it."""
+        area = QRectF(self.viewport().rect())
+        corner = self._corner_rect()
+        if not corner.isNull():
+            area.setRight(corner.left() - 8)
+        paint_foot(painter, area, self.foot_words(), self._theme, self._text)
 
     def _corner_rect(self) -> QRectF:
         """Where the small map lies; null while it would not help."""
@@ -407,25 +374,15 @@ class BookMap(MapFrame):
         self._point_at(-1)
         super().leaveEvent(event)
 
-    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
-        if event.reason() == QContextMenuEvent.Reason.Keyboard:
-            code = self.selected_code()
-            place = self.viewport().mapToGlobal(self.where(code))
-        else:
-            code, place = self.at(event.pos()), event.globalPos()
-        self.menu_wanted.emit(code, place)
-        event.accept()
-
     def wheelEvent(self, event: QWheelEvent) -> None:
         if self._overview is None:
             return
         held = event.modifiers()
         control = bool(held & Qt.KeyboardModifier.ControlModifier)
         shift = bool(held & Qt.KeyboardModifier.ShiftModifier)
-        pad = event.device().type() == QInputDevice.DeviceType.TouchPad
-        if (pad or not event.pixelDelta().isNull()) and not (control or shift):
-            delta = event.pixelDelta()
-            self.pan_by(QPointF(delta if not delta.isNull() else event.angleDelta() / 4))
+        by = pan_of(event)
+        if by is not None and not (control or shift):
+            self.pan_by(by)
         else:
             # Some systems turn the wheel's way while a modifier is held.
             turn = event.angleDelta().y() or event.angleDelta().x()

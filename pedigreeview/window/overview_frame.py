@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, Signal
-from PySide6.QtWidgets import QAbstractScrollArea, QWidget
+from PySide6.QtWidgets import QWidget
 
 from pedigreeview.drawing.overview import Overview
 from pedigreeview.drawing.overview_raster import WIDEST, Frame
+from pedigreeview.window.picture_area import PictureArea
 from pedigreeview.window.style import step
 
 __all__ = ["MapFrame"]
@@ -16,11 +17,11 @@ _TALLEST = 180.0
 _FIT_TALLEST = 150.0
 _EDGE = 0.02
 """Room at either side of a fitted map, as a part of its width."""
-_HEAD, _FOOT = 12, 22
+_HEAD, _FOOT = 12, 48
 """Pixels above and below a fitted map."""
 
 
-class MapFrame(QAbstractScrollArea):
+class MapFrame(PictureArea):
     """A scroll area that shows an overview from a place on, with a zoom across and one down."""
 
     zoomed = Signal(float, float)
@@ -40,7 +41,7 @@ class MapFrame(QAbstractScrollArea):
 
     def margin(self) -> int:
         """Pixels at the left that hold the names of the bands."""
-        return max(round(112 * self._text), 16 * step())
+        return max(round(126 * self._text), 16 * step())
 
     def set_text_scale(self, factor: float) -> None:
         """Make the map's type as much larger as that of the window; 1 is the usual size."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from html import escape
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QObject, QTimer
+from PySide6.QtCore import QEvent, QObject, QTimer
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy
 
 from pedigreeview.drawing.theme import theme
@@ -78,6 +78,9 @@ class PageCompare(QObject):
         row.addWidget(self.swap_button)
         row.addWidget(self.close_button)
         outer.addWidget(head)
+        self._head = head
+        self.first_head, self.first_words = self._over_the_first()
+        head.installEventFilter(self)
         self.canvas = PedigreeCanvas()
         self.canvas.setAccessibleName(self.tr("Second picture, beside the first"))
         outer.addWidget(self.canvas, 1)
@@ -88,6 +91,26 @@ class PageCompare(QObject):
         self.canvas.unfold_wanted.connect(self._unfold)
         self.canvas.fold_wanted.connect(self._unfold)
         self.canvas.walk_wanted.connect(self._walk)
+
+    def _over_the_first(self) -> tuple[QFrame, LinkLabel]:
+        """The heading over the first picture, as high as the one over the second."""
+        head, s = QFrame(), step()
+        head.setObjectName("tools")
+        row = QHBoxLayout(head)
+        row.setContentsMargins(s, s // 2, s, s // 2)
+        words = LinkLabel("")
+        words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        words.followed.connect(self._page.focus_on)
+        row.addWidget(words, 1)
+        head.hide()
+        self._page.stage.set_heading(head)
+        return head, words
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Both headings are of one height, so that the pictures begin at one line."""
+        if event.type() == QEvent.Type.Resize and watched is self._head:
+            self.first_head.setFixedHeight(self._head.height())
+        return super().eventFilter(watched, event)
 
     @property
     def open(self) -> bool:
@@ -111,6 +134,7 @@ class PageCompare(QObject):
             page.go(focus, focus, NEAR, say=True)
             page.card.hide()
         self.frame.show()
+        self.first_head.show()
         page.split.setSizes([1000, 1000])
         self.focus_on(code)
         # The two canvases have their new width with the next events.
@@ -119,8 +143,13 @@ class PageCompare(QObject):
     def _look_anew(self) -> None:
         if self.open:
             self._page.cards.leave_room()
-            for canvas in (self._page.canvas, self.canvas):
+            both = self._page.canvas, self.canvas
+            for canvas in both:
                 canvas.first_look()
+            # Two pictures are compared at one scale.
+            scale = min(canvas.zoom() for canvas in both)
+            for canvas in both:
+                canvas.look_at(scale)
 
     def _other(self) -> str:
         shown = self._page.shown
@@ -152,6 +181,7 @@ class PageCompare(QObject):
         self.code, self.paths, self._placed = "", [], None
         self._own_paths = []
         self.frame.hide()
+        self.first_head.hide()
         self.canvas.show_placed(None)
         if self._page.shown is not None:
             self._page.shown.also_of_compared = frozenset()
@@ -189,6 +219,8 @@ class PageCompare(QObject):
         self._own_paths = [step for step in steps if step[-1] in of_b]
         shown.also_of_compared = on_paths(net, self.paths)
         self._also = on_paths(net, self._own_paths)
+        first = f"<b>{escape(named(net.book, a))}</b>"
+        self.first_words.setText(self.tr("{}, in focus at the left").format(first))
         beside = f"<b>{escape(named(net.book, b))}</b>"
         if a == b:
             text = self.tr("{}: the same plant on both sides.").format(beside)

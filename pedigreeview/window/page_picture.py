@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QCoreApplication, QEvent, QObject
 
 from pedigreeview.book.faults import Fault
+from pedigreeview.drawing.founders import show_table
 from pedigreeview.drawing.theme import theme
 from pedigreeview.drawing.view import choose
 from pedigreeview.drawing.ways import NEAR
@@ -54,10 +55,19 @@ class PagePicture(QObject):
         before = page.view.way if page.view is not None else None
         anew = (before or NEAR) != (view.way or NEAR) and not fit
         page.view, page.placed = view, placed
+        if page.shown is not None:
+            show_table(page.shown.net, view.founders)
         # The card of the first focus comes a moment later: the picture leaves room for it.
         page.cards.leave_room(page.card.wanted_width() if first and not fit else None)
         page.canvas.show_placed(placed, animate=not (first or anew))
+        words = view.hidden_words()
+        page.hidden_note.setText(words)
+        page.hidden_note.setVisible(bool(words))
+        page.ways.tell()
         if anew:
+            # The lines above the picture take their room before it is looked at as a whole.
+            for _ in range(2):
+                QCoreApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest.value)
             page.canvas.first_look()
         if (first or anew) and view.focus:
             page.canvas.show_code(view.focus)
@@ -65,10 +75,6 @@ class PagePicture(QObject):
             page.canvas.fit()
         page.canvas.set_pins(page.pins)
         page.shading.dress(page.canvas, view)
-        words = view.hidden_words()
-        page.hidden_note.setText(words)
-        page.hidden_note.setVisible(bool(words))
-        page.ways.tell()
         if page.selected:
             page.canvas.set_selected(page.selected)
         page.shading.show_key()

@@ -70,6 +70,9 @@ class PageShades(QObject):
         marks = ["pin"] if page.pins else []
         if page.view is not None and page.shades.faded() & page.view.shown():
             marks.append("aside")
+        if page.view is not None and tint is not None:
+            marks += tint.also(block.codes for block in page.view.blocks if block.codes)
+        page.bars.tints.key.show_mixed("mixed" in marks)
         page.stage.show_key(
             page.placed if page.key_button.isChecked() else None,
             tint.key if tint is not None else None,

@@ -13,10 +13,19 @@ if TYPE_CHECKING:
     from pedigreeview.window.asking import Asking
     from pedigreeview.window.why_panel import Path
 
-__all__ = ["ON_PATHS", "Shown", "on_paths"]
+__all__ = ["ON_PATHS", "Shown", "Stood", "on_paths"]
 
 ON_PATHS = 60
 """Most plants on paths that are brought into the picture."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stood:
+    """Where the person stood before an edit took the plant away; they go back with the plant."""
+
+    focus: str | None
+    selected: str
+    way: Way = NEAR
 
 
 @dataclass(slots=True)
@@ -41,6 +50,28 @@ class Shown:
     """A cross that is only tried out."""
     mate_of: str = ""
     mate: str = ""
+    stood: Stood | None = None
+
+    def follow_plants(self, instead: str) -> None:
+        """Stay where the person stands after an edit, or as near as its plants allow.
+
+        A plant that an undo takes away and a redo brings back is stood at again, unless the person
+        has gone elsewhere meanwhile (`stood` is then None).
+
+        instead : the plant to look at where the one in focus is gone; '' in an empty book
+        """
+        plants = self.net.book.plants
+        wanted = self.stood or Stood(self.focus, self.selected, self.way)
+        self.focus, self.selected, self.way = wanted.focus, wanted.selected, wanted.way
+        if self.way.other and self.way.other not in plants:
+            self.way = NEAR
+        if self.focus is not None and self.focus not in plants:
+            self.focus, self.way = instead or None, NEAR
+        if self.selected not in plants:
+            self.selected = self.focus or instead
+        as_it_was = Stood(self.focus, self.selected, self.way) == wanted
+        somewhere = bool(wanted.focus or wanted.selected)
+        self.stood = wanted if somewhere and not as_it_was else None
 
     def wanted(self) -> frozenset[str]:
         """All plants that paths bring into the picture."""

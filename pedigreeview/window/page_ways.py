@@ -15,7 +15,8 @@ from pedigreeview.book.faults import Fault
 from pedigreeview.book.filtering import words as filter_words
 from pedigreeview.drawing.ghost import GHOST_TAG, Ghost
 from pedigreeview.drawing.ways import NEAR, Way
-from pedigreeview.window.words import link
+from pedigreeview.window.saying import say, say_list
+from pedigreeview.window.words import link, number
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QToolButton
@@ -200,7 +201,7 @@ class PageWays(QObject):
             ).format(start)
         return self.tr(
             "{}: what was kept, finished or used as a parent; {} others are left out."
-        ).format(start, f"{len(view.left_out):,}")
+        ).format(start, number(len(view.left_out)))
 
     def _shade_words(self, buttons: list[QToolButton]) -> list[str]:
         """Tint and filter in words, while their bars are folded; what the filter folded away."""
@@ -209,14 +210,14 @@ class PageWays(QObject):
         assert view is not None
         folded = not page.tools.shades.isChecked()
         if folded and shades.tint is not None:
-            said.append(self.tr("Tint: {}.").format(escape(shades.tint.key.title)))
+            said.append(self.tr("Tint: {}.").format(escape(say(shades.tint.key.title))))
         if folded and not shades.filter.empty():
             total = len(page.shown.net.codes) if page.shown is not None else 0
             said.append(
                 self.tr("Filter: {}; {} of {} plants fit.").format(
-                    escape(filter_words(shades.filter)),
-                    f"{total - len(shades.out):,}",
-                    f"{total:,}",
+                    escape(say_list(filter_words(shades.filter))),
+                    number(total - len(shades.out)),
+                    number(total),
                 )
             )
         if view.away:
@@ -224,7 +225,7 @@ class PageWays(QObject):
                 self.tr("1 plant that does not fit is folded away.")
                 if len(view.away) == 1
                 else self.tr("{} plants that do not fit are folded away.").format(
-                    f"{len(view.away):,}"
+                    number(len(view.away))
                 )
             )
             buttons.append(page.notes.bring)

@@ -63,7 +63,7 @@ def _records(window: MainWindow) -> BookPage:
 
     page.new_wanted.connect(new)
     page.remove_wanted.connect(window.menus.book_acts.delete)
-    page.scores.trait_wanted.connect(lambda: window.writing.open("trait"))
+    page.trait_wanted.connect(lambda: window.writing.open("trait"))
     return page
 
 
@@ -106,7 +106,7 @@ def _parents(window: MainWindow) -> BookPage:
         window.show_plant(seed)
         window.pedigree.try_cross(seed, pollen)
 
-    return ParentsPage(window.errands, window.desk, window.preferences, try_cross)
+    return ParentsPage(window.errands, window.desk, window.preferences, try_cross, sliced=True)
 
 
 _MAKERS: dict[str, Callable[[MainWindow], BookPage]] = {
@@ -126,11 +126,21 @@ _MODULES = (
     "parents_page",
     "relatedness_page",
     "judging_page",
+    "importing.wizard",
+    "book_settings",
+    "export_dialog",
+    "notation_dialog",
+    "print_view",
+    "report_dialog",
+    "save_picture",
 )
 
 
 def load_pages() -> None:
-    """Load the modules of all pages, off the window's thread, before one is looked at."""
+    """Load the modules of all pages and of the larger dialogs, off the window's thread.
+
+    The first look at one of them then waits for no module.
+    """
     for name in _MODULES:
         import_module(f"pedigreeview.window.{name}")
 

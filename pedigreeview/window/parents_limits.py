@@ -121,6 +121,40 @@ class LimitsPanel(QWidget):
         box.toggled.connect(lambda _: self.changed.emit())
         return box
 
+    def _fields(self) -> dict[str, ShareField]:
+        return {
+            "inbreeding": self.inbreeding,
+            "coancestry": self.coancestry,
+            "founder": self.founder,
+        }
+
+    def _boxes(self) -> dict[str, QCheckBox]:
+        return {
+            "together": self.together,
+            "unprotected": self.unprotected,
+            "fertile": self.fertile,
+            "new": self.new,
+        }
+
+    def state(self) -> dict[str, object]:
+        """The limits as they are kept: what is typed, and which boxes are ticked."""
+        return {
+            **{name: field.text() for name, field in self._fields().items()},
+            **{name: box.isChecked() for name, box in self._boxes().items()},
+        }
+
+    def restore(self, state: object) -> None:
+        """Take up limits that were kept; the usual one for each that was not."""
+        held = state if isinstance(state, dict) else {}
+        before = self.blockSignals(True)
+        for name, field in self._fields().items():
+            typed = held.get(name)
+            field.set_text(typed if isinstance(typed, str) else "")
+        for name, box in self._boxes().items():
+            ticked = held.get(name)
+            box.setChecked(ticked if isinstance(ticked, bool) else name == "fertile")
+        self.blockSignals(before)
+
     def limits(self) -> Limits:
         """The limits that are set.
 

@@ -7,7 +7,7 @@ pairs with one of them in detail, a choice of several crosses together, and how 
 from __future__ import annotations
 
 import datetime
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, QTimer
@@ -42,7 +42,7 @@ from pedigreeview.window.parents_wishes import WishesPanel
 from pedigreeview.window.relatedness_sets import first_set
 from pedigreeview.window.strips import WorkStrip
 from pedigreeview.window.style import step
-from pedigreeview.window.words import count
+from pedigreeview.window.words import count, number
 
 if TYPE_CHECKING:
     from pedigreeview.book.edits import Change, Edit
@@ -76,24 +76,25 @@ class ParentsPage(BookPage):
         desk: Desk,
         preferences: Preferences | None = None,
         try_cross: Callable[[str, str], None] | None = None,
+        *,
+        sliced: bool = False,
     ) -> None:
         """
         Parameters
         ----------
         try_cross : shows a cross of two plants in the picture that is not in the book
+        sliced : make the frame alone; whoever made the page goes through `rest`
         """
         super().__init__()
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._errands, self._desk, self._try_cross = errands, desk, try_cross
+        self._preferences = preferences
         self._opened: Opened | None = None
         self._picked: tuple[str, ...] = ()
         self._stale = False
         self.ranked: Ranked | None = None
         self._asked: RankQuestion | None = None
-        order: Order = "day-month"
-        if preferences is not None and preferences.date_order == "month-day":
-            order = "month-day"
         self._delay = QTimer(self)
         self._delay.setSingleShot(True)
         self._delay.setInterval(_PAUSE)
@@ -101,44 +102,66 @@ class ParentsPage(BookPage):
         outer = QHBoxLayout(self)
         outer.setSpacing(0)
         outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(self._side_of(order))
+        outer.addWidget(self._side_of())
         outer.addWidget(self._middle(), 1)
         self._fit()
+        if not sliced:
+            for _ in self.rest():
+                pass
 
     # Putting it together ------------------------------------------------------------------------
 
-    def _side_of(self, order: Order) -> QWidget:
+    def _side_of(self) -> QWidget:
         s = step()
         self._side = side = QFrame()
         side.setObjectName("drawer")
         held = column()
         side.setLayout(held)
         inner = QWidget()
-        body = column(s)
+        body = self._side_body = column(s)
         body.setContentsMargins(2 * s, 3 * s, 2 * s, 2 * s)
         inner.setLayout(body)
         self._asked_for = inner
         area = _both_ways(inner)
         self._side_bar = area.verticalScrollBar()
         held.addWidget(area)
-        self.wishes = WishesPanel()
-        self.candidates = CandidatesPanel(order)
-        self.limits = LimitsPanel()
-        self.weights = WeightsPanel()
         body.addWidget(heading(self.tr("Parents"), 2))
-        for title, panel in (
-            (self.tr("Wanted in one plant"), self.wishes),
-            (self.tr("Candidates"), self.candidates),
-            (self.tr("Limits"), self.limits),
-            (self.tr("What counts how much"), self.weights),
-        ):
-            body.addWidget(heading(title, 3))
-            body.addWidget(panel)
-            body.addSpacing(s)
-            panel.changed.connect(self._delay.start)
-        self.wishes.changed.connect(self._tell_wishes)
         body.addStretch(1)
         return side
+
+    def rest(self) -> Iterator[None]:
+        order: Order = "day-month"
+        if self._preferences is not None and self._preferences.date_order == "month-day":
+            order = "month-day"
+        self.wishes = WishesPanel()
+        self.wishes.changed.connect(self._tell_wishes)
+        self._lay(self.tr("Wanted in one plant"), self.wishes)
+        yield
+        self.candidates = CandidatesPanel(order)
+        self._lay(self.tr("Candidates"), self.candidates)
+        yield
+        self.limits = LimitsPanel()
+        self._lay(self.tr("Limits"), self.limits)
+        yield
+        self.weights = WeightsPanel()
+        self._lay(self.tr("What counts how much"), self.weights)
+        self._fit()
+        yield
+        self._ranking()
+        yield
+        self._one_pair()
+
+    def _lay(
+        self, title: str, panel: WishesPanel | CandidatesPanel | LimitsPanel | WeightsPanel
+    ) -> None:
+        """A panel at the foot of the side, above the stretch."""
+        body = self._side_body
+        at = body.count() - 1
+        body.insertWidget(at, heading(title, 3))
+        body.insertWidget(at + 1, panel)
+        body.insertSpacing(at + 2, step())
+        panel.changed.connect(self._delay.start)
+        panel.changed.connect(self._keep)
 
     def _middle(self) -> QWidget:
         s = step()
@@ -174,21 +197,42 @@ class ParentsPage(BookPage):
         body.addWidget(self.work)
         self.stack = QStackedWidget()
         body.addWidget(self.stack, 1)
-        self.several = SeveralPanel(self._errands)
-        self.several.plant_wanted.connect(self.plant_wanted)
-        self.several.plan_wanted.connect(self.plan_all)
-        self.growing = GrowingPanel(self._errands, self._desk)
-        self.stack.addWidget(self._ranking())
-        for panel in (self.several, self.growing):
-            self.stack.addWidget(_both_ways(panel))
+        pairs = QWidget()
+        self._pairs_body = column(s)
+        pairs.setLayout(self._pairs_body)
+        self.stack.addWidget(pairs)
+        self._several: SeveralPanel | None = None
+        self._growing: GrowingPanel | None = None
+        self._parts: dict[str, QWidget] = {"pairs": pairs}
         self.tabs["pairs"].setChecked(True)
         return middle
 
-    def _ranking(self) -> QWidget:
-        s = step()
-        holder = QWidget()
-        body = column(s)
-        holder.setLayout(body)
+    @property
+    def several(self) -> SeveralPanel:
+        """The choice of several crosses, made when it is first wanted."""
+        if self._several is None:
+            panel = self._several = SeveralPanel(self._errands)
+            panel.plant_wanted.connect(self.plant_wanted)
+            panel.plan_wanted.connect(self.plan_all)
+            self._add_part("several", panel)
+            panel.show_rows(self._net, self.table.held.rows)
+        return self._several
+
+    @property
+    def growing(self) -> GrowingPanel:
+        """How many to grow, made when it is first wanted."""
+        if self._growing is None:
+            panel = self._growing = GrowingPanel(self._errands, self._desk)
+            self._add_part("growing", panel)
+            self._tell_wishes()
+        return self._growing
+
+    def _add_part(self, name: str, panel: QWidget) -> None:
+        area = self._parts[name] = _both_ways(panel)
+        self.stack.addWidget(area)
+
+    def _ranking(self) -> None:
+        body = self._pairs_body
         self.found = sentence("", "soft")
         self.found.setObjectName("found pairs")
         body.addWidget(self.found)
@@ -199,6 +243,12 @@ class ParentsPage(BookPage):
         self.split.setChildrenCollapsible(False)
         self.table = RankingTable()
         self.table.pair_shown.connect(self._show_row)
+        self.split.addWidget(self.table)
+        self.split.setAccessibleName(self.tr("The table above, the pair below"))
+        body.addWidget(self.split, 1)
+
+    def _one_pair(self) -> None:
+        s = step()
         below = QWidget()
         under = column(s)
         # The top edge of the fields is not to lie under the handle.
@@ -213,14 +263,10 @@ class ParentsPage(BookPage):
         self.detail.turn_wanted.connect(self.weigh)
         under.addWidget(self.detail)
         under.addStretch(1)
-        self.split.addWidget(self.table)
         self.split.addWidget(_both_ways(below))
         self.split.setStretchFactor(0, 2)
         self.split.setStretchFactor(1, 3)
         self.split.setSizes([200, 320])
-        self.split.setAccessibleName(self.tr("The table above, the pair below"))
-        body.addWidget(self.split, 1)
-        return holder
 
     def _any_pair(self) -> QHBoxLayout:
         """Two plants typed in, whether they are listed or not."""
@@ -251,12 +297,17 @@ class ParentsPage(BookPage):
         needed += self._side_bar.sizeHint().width() + 2
         usual = min(36 * step(), self.width() * 3 // 10)
         self._side.setFixedWidth(max(usual, min(needed, self.width() // 2)))
+        # Else the middle would stand beside its place until the next events.
+        layout = self.layout()
+        if layout is not None:
+            layout.activate()
 
     def redraw(self) -> None:
         """The theme or the size of the text has changed."""
         self._fit()
         self.table.fit()
-        self.growing.target.fit()
+        if self._growing is not None:
+            self._growing.target.fit()
         self.update()
 
     # The book -----------------------------------------------------------------------------------
@@ -274,6 +325,7 @@ class ParentsPage(BookPage):
         name = first_set(net, (), 500) if net is not None else "kept"
         self.candidates.each(lambda choice: choice.show_network(net, name))
         self.wishes.show_book(net.book if net is not None else None)
+        self._restore()
         self.table.chosen = False
         self._show_rows(())
         self.detail.show_row(None)
@@ -318,9 +370,36 @@ class ParentsPage(BookPage):
     def turn_to(self, name: str) -> None:
         """Show one of the three parts."""
         self.tabs[name].setChecked(True)
-        self.stack.setCurrentIndex(_TABS.index(name))
         if name == "growing":
-            self.growing.ask()
+            panel = self.growing
+            self.stack.setCurrentWidget(self._parts[name])
+            panel.ask()
+        elif name == "several":
+            _ = self.several
+        self.stack.setCurrentWidget(self._parts[name])
+
+    # What is kept of the book -------------------------------------------------------------------
+
+    def _keep(self) -> None:
+        """Remember wishes, limits and weights for the book, without a word about the candidates."""
+        if self._preferences is not None and self._opened is not None:
+            self._preferences.set_parents(
+                self._opened.path,
+                {
+                    "wishes": self.wishes.state(),
+                    "limits": self.limits.state(),
+                    "weights": self.weights.state(),
+                },
+            )
+
+    def _restore(self) -> None:
+        """Take up wishes, limits and weights where they were left; the usual ones at first."""
+        held: dict[str, object] = {}
+        if self._preferences is not None and self._opened is not None:
+            held = self._preferences.parents(self._opened.path)
+        self.wishes.restore(held.get("wishes"))
+        self.limits.restore(held.get("limits"))
+        self.weights.restore(held.get("weights"))
 
     # The ranking --------------------------------------------------------------------------------
 
@@ -396,8 +475,8 @@ class ParentsPage(BookPage):
             self.tr("{} make {}; {} keep to the limits, the best {} are listed.").format(
                 count(ranked.candidates, self.tr("candidate"), self.tr("candidates")),
                 count(ranked.pairs, self.tr("pair"), self.tr("pairs")),
-                f"{ranked.kept:,}",
-                f"{listed:,}",
+                number(ranked.kept),
+                number(listed),
             ),
             *ranked.notes,
         ]
@@ -408,7 +487,8 @@ class ParentsPage(BookPage):
         keep = (shown.seed, shown.pollen) if shown is not None else None
         kinds = [wish.kind for wish in self._asked.wanted] if self._asked is not None else []
         self.table.show_rows(rows, keep, kinds)
-        self.several.show_rows(self._net, rows)
+        if self._several is not None:
+            self._several.show_rows(self._net, rows)
         if not rows and self.ranked is not None:
             self.detail.show_row(None)
 
@@ -438,7 +518,8 @@ class ParentsPage(BookPage):
     # What is done with a pair -------------------------------------------------------------------
 
     def _tell_wishes(self) -> None:
-        self.growing.show_book(self._net, self.wishes.of_genes())
+        if self._growing is not None:
+            self._growing.show_book(self._net, self.wishes.of_genes())
 
     def grow(self, seed: str, pollen: str) -> None:
         """How many to grow of a pair."""

@@ -212,9 +212,9 @@ class PairDetail(QWidget):
             self._explain(True)
 
     def _shares(self, row: PairRow, net: PedigreeNetwork) -> ShareBars:
-        from pedigreeview.drawing.founders import palette_numbers
+        from pedigreeview.drawing.founders import shown_numbers
 
-        numbers = dict(palette_numbers(net, dict(row.founder_shares)))
+        numbers = dict(shown_numbers(net, dict(row.founder_shares)))
         shown = [
             (
                 named(net.book, founder) if founder else self.tr("unknown"),

@@ -16,6 +16,7 @@ from PySide6.QtCore import (
 )
 from PySide6.QtWidgets import QAbstractItemView, QTableView
 
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count
 
@@ -27,6 +28,9 @@ __all__ = ["RankingModel", "RankingTable"]
 
 _Index = QModelIndex | QPersistentModelIndex
 _SORT = Qt.ItemDataRole.UserRole
+_ANSWERED = (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole, _SORT)
+_FIRST_ROWS = 40
+"""Rows that say how wide the columns are: the best ones, which are those in sight."""
 _WISHES = 4
 """Wishes that have a column of their own."""
 
@@ -38,11 +42,15 @@ class RankingModel(QAbstractTableModel):
         super().__init__(parent)
         self.rows: tuple[PairRow, ...] = ()
         self._kinds: tuple[str, ...] = ()
+        self._titles = self.titles()
+        self._told: dict[int, list[tuple[str, Any]]] = {}
+        """The cells of the rows that were asked for; Qt asks for each many times."""
 
     def show_rows(self, rows: Sequence[PairRow], kinds: Sequence[str] = ()) -> None:
         """Other pairs, with the kind of each wish: 'measured', 'category' or 'allele'."""
         self.beginResetModel()
         self.rows, self._kinds = tuple(rows), tuple(kinds)
+        self._titles, self._told = self.titles(), {}
         self.endResetModel()
 
     def _wishes(self) -> tuple[WishOfPair, ...]:
@@ -70,7 +78,7 @@ class RankingModel(QAbstractTableModel):
         return 0 if parent.isValid() else len(self.rows)
 
     def columnCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008
-        return 0 if parent.isValid() else len(self.titles())
+        return 0 if parent.isValid() else len(self._titles)
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
@@ -78,24 +86,25 @@ class RankingModel(QAbstractTableModel):
         if orientation != Qt.Orientation.Horizontal:
             return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return self.titles()[section][0]
+            return self._titles[section][0]
         if role == Qt.ItemDataRole.ToolTipRole:
-            return self.titles()[section][1]
+            return self._titles[section][1]
         return None
 
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if not index.isValid():
+        if role not in _ANSWERED or not index.isValid():
             return None
-        row = self.rows[index.row()]
+        at = index.row()
         if role == Qt.ItemDataRole.ToolTipRole:
-            return "\n".join(row.reasons)
-        if role not in (Qt.ItemDataRole.DisplayRole, _SORT):
-            return None
-        shown, key = self._cell(row, index.column())
+            return "\n".join(say(reason) for reason in self.rows[at].reasons)
+        cells = self._told.get(at)
+        if cells is None:
+            cells = self._told[at] = self._cells(self.rows[at])
+        shown, key = cells[index.column()]
         return key if role == _SORT else shown
 
-    def _cell(self, row: PairRow, column: int) -> tuple[str, Any]:
-        """The text of a cell and what it is sorted by."""
+    def _cells(self, row: PairRow) -> list[tuple[str, Any]]:
+        """The text of each cell and what it is sorted by."""
         from pedigreeview.network.text import decimal_text
 
         cells: list[tuple[str, Any]] = [
@@ -120,7 +129,7 @@ class RankingModel(QAbstractTableModel):
         )
         made = [*row.made, *(f"⇄ {code}" for code in row.made_other_way)]
         cells.append((", ".join(made) or self.tr("no"), len(made)))
-        return cells[column]
+        return cells
 
     def _days(self, days: int) -> str:
         return count(days, self.tr("day"), self.tr("days"))
@@ -169,6 +178,7 @@ class RankingTable(QTableView):
         head = self.horizontalHeader()
         head.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         head.setHighlightSections(False)
+        head.setResizeContentsPrecision(_FIRST_ROWS)
         head.setStretchLastSection(True)
         head.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)

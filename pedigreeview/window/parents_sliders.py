@@ -30,7 +30,7 @@ class WeightSlider(QSlider):
         self.setPageStep(_PARTS)
         self.setMinimumWidth(8 * step())
         self.setValue(round(weight * _PARTS))
-        self._say()
+        self.say()
         self.valueChanged.connect(self._moved)
 
     @property
@@ -43,10 +43,11 @@ class WeightSlider(QSlider):
         self.setValue(round(weight * _PARTS))
 
     def _moved(self) -> None:
-        self._say()
+        self.say()
         self.weighed.emit(self.weight)
 
-    def _say(self) -> None:
+    def say(self) -> None:
+        """The weight in words, beside the slider and to a screen reader."""
         text = f"{self.weight:g}"
         self.number.setText(text)
         self.setAccessibleName(self.tr("{}: weight {}").format(self._name, text))
@@ -117,6 +118,24 @@ class WeightsPanel(QWidget):
         held = {name: slider.weight for name, slider in self.sliders.items()}
         return Weights(**held) if any(held.values()) else None
 
+    def state(self) -> dict[str, float]:
+        """The weights as they are kept."""
+        return {name: slider.weight for name, slider in self.sliders.items()}
+
+    def restore(self, state: object) -> None:
+        """Take up weights that were kept; the usual one for each that was not."""
+        held = state if isinstance(state, dict) else {}
+        usual = Weights()
+        for name, slider in self.sliders.items():
+            weight = held.get(name)
+            if not isinstance(weight, int | float) or not 0 <= weight <= _MOST:
+                weight = getattr(usual, name)
+            slider.blockSignals(True)
+            slider.set_weight(weight)
+            slider.blockSignals(False)
+            slider.say()
+        self._tell()
+
     def reset(self) -> None:
         """Back to the usual weights."""
         usual = Weights()
@@ -124,8 +143,12 @@ class WeightsPanel(QWidget):
             slider.set_weight(getattr(usual, name))
 
     def _moved(self) -> None:
+        if self._tell():
+            self.changed.emit()
+
+    def _tell(self) -> bool:
+        """Say so where all weights are 0; whether the weights can be used."""
         none = self.weights() is None
         self.said.setText(self.tr("One weight at least is to be above 0.") if none else "")
         self.said.setVisible(none)
-        if not none:
-            self.changed.emit()
+        return not none

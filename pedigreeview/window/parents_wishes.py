@@ -144,6 +144,21 @@ class WishesPanel(QWidget):
         self.of.setFocus()
         self.changed.emit()
 
+    def state(self) -> list[list[object]]:
+        """The wishes as they are kept: what, the value wanted, its weight."""
+        return [list(wish) for wish in self._wishes]
+
+    def restore(self, state: object) -> None:
+        """Take up wishes that were kept, as far as they still fit the book."""
+        self._wishes = []
+        for wish in state if isinstance(state, list) else []:
+            match wish:
+                case [str() as of, str() as want, int() | float() as weight] if 0 <= weight <= 5:
+                    held = (of, want, float(weight))
+                    if self._fits(held) and not any(of == one[0] for one in self._wishes):
+                        self._wishes.append(held)
+        self._list()
+
     def wishes(self) -> list[Wanted]:
         """The wishes with their weights."""
         found = [self._wanted(*wish) for wish in self._wishes]

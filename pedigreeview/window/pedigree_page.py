@@ -12,7 +12,7 @@ from collections.abc import Callable, Sequence
 from html import escape
 from typing import TYPE_CHECKING, Any, Literal
 
-from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QPoint, QRect, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QHideEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSplitter, QWidget
 
@@ -21,8 +21,9 @@ from pedigreeview.drawing.theme import theme
 from pedigreeview.drawing.view import Look
 from pedigreeview.drawing.ways import NEAR, Way
 from pedigreeview.window.asking import Asking
-from pedigreeview.window.book_page import BookPage
+from pedigreeview.window.book_page import BookPage, Waiting
 from pedigreeview.window.canvas import PedigreeCanvas
+from pedigreeview.window.canvas_invite import Invitation
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.index_drawer import IndexDrawer
 from pedigreeview.window.labels import column, sentence
@@ -102,6 +103,8 @@ class PedigreePage(BookPage):
         row.setSpacing(0)
         self.stage = Stage(self.canvas)
         self.key, self.card = self.stage.key, self.stage.card
+        self.invitation = Invitation(self.canvas)
+        self.invitation.avoid = self._card_place
         self.compare = PageCompare(self)
         self.split = QSplitter(Qt.Orientation.Horizontal)
         self.split.setChildrenCollapsible(False)
@@ -151,8 +154,8 @@ class PedigreePage(BookPage):
         s = step()
         frame = QFrame()
         frame.setObjectName("tools")
-        outer = column(max(2, s // 2))
-        outer.setContentsMargins(s, s // 2, s, s // 2)
+        outer = column(s)
+        outer.setContentsMargins(s, s, s, s)
         frame.setLayout(outer)
         self.tools = tools = Tools(self._preferences)
         self.index_button, self.whole_button = tools.index, tools.whole
@@ -165,6 +168,7 @@ class PedigreePage(BookPage):
         for button, factor in ((tools.nearer, 1.25), (tools.further, 0.8)):
             button.clicked.connect(lambda _=False, factor=factor: self.canvas.zoom_by(factor))
         tools.fit.clicked.connect(self.fit)
+        self.canvas.all_next.connect(tools.say_fit)
         tools.whole.clicked.connect(self.show_whole)
         tools.sideways.clicked.connect(self.turn)
         tools.key.toggled.connect(lambda _: self.shading.show_key())
@@ -255,24 +259,25 @@ class PedigreePage(BookPage):
         self.shades.set_network(net, edited=True)
         self.drawer.set_finder(opened.finder)
         shown.pins = tuple(code for code in shown.pins if code in plants)
-        if shown.way.other and shown.way.other not in plants:
-            shown.way = NEAR
         if shown.ghost is not None and not {shown.ghost.seed, shown.ghost.pollen} <= plants.keys():
             shown.ghost = None
-        if shown.focus is not None and shown.focus not in plants:
-            shown.focus, shown.way = first_focus(net) or None, NEAR
-        if shown.selected not in plants:
-            shown.selected = shown.focus or first_focus(net)
+        # In a book that was empty from the first, nobody stood anywhere: its first plant is shown.
+        anew = shown.stood is None and not shown.selected
+        held = shown.stood or shown
+        # To look for the first plant of a large book takes a quarter of a second.
+        stays = {held.focus or held.selected, held.selected} <= plants.keys()
+        shown.follow_plants("" if stays else first_focus(net))
         self.slip.pair = None
         self.pinning.show()
         self.canvas.set_pins(shown.pins)
         self.bookmarks.tell_changed()
         self.compare.follow()
+        self._invite()
         if not plants:
             self.canvas.show_placed(None)
             self.card.hide()
             return
-        if shown.focus is None and self.placed is None:
+        if shown.focus is None and anew:
             shown.focus = shown.selected
         if self._on_show:
             self._draw_anew()
@@ -312,6 +317,7 @@ class PedigreePage(BookPage):
         self.placed = self.view = None
         self.shades.set_network(net)
         self.card.moved, self.card.wish = False, ""
+        self.card.forget()
         self.card.hide()
         self.key_button.setChecked(False)
         self.tools.shades.setChecked(False)
@@ -322,7 +328,43 @@ class PedigreePage(BookPage):
         code = focus if focus in net.book.plants else first_focus(net)
         self.canvas.show_placed(None)
         self.ways.tell()
+        self._invite()
         self.focus_on(code)
+
+    def _invite(self) -> None:
+        """Offer what to begin with while there is no plant, or only one."""
+        book = self.net.book if self.net is not None else None
+        plants = tuple(book.plants)[:2] if book is not None else ()
+        self.tools.offer(bool(plants))
+        alone = book is not None and len(plants) < 2 and not book.crosses
+        self.invitation.offer("".join(plants) if alone else None)
+
+    def _card_place(self) -> QRect:
+        """Where the card lies over the picture, in pixels of its viewport."""
+        card, ground = self.card, self.canvas.viewport()
+        if not card.isVisible():
+            return QRect()
+        return QRect(ground.mapFromGlobal(card.mapToGlobal(QPoint(0, 0))), card.size())
+
+    def unfinished(self) -> dict[str, Any]:
+        """What is half typed on the cards."""
+        card = self.card
+        cards = card.waiting.as_texts(card.code, card.facts, card.notes)
+        return {"cards": cards} if cards else {}
+
+    def take_up(self, held: dict[str, Any]) -> list[Waiting]:
+        """Let it wait on the cards of its plants, and open the first of them."""
+        if self.net is None:
+            return []
+        codes = self.card.waiting.take_up(self.net.book, held.get("cards"))
+        if codes:
+            self.focus_on(codes[0])
+        return [(self.tr("the card of {}").format(code), code) for code in codes]
+
+    def go_to(self, part: str) -> None:
+        """Turn to a plant, with its card open."""
+        self.focus_on(part)
+        self.open_card(part)
 
     # Where one stands ---------------------------------------------------------------------------
 
@@ -364,7 +406,7 @@ class PedigreePage(BookPage):
         same = shown.focus == (focus or None) and shown.way == way
         same = same and self.placed is not None and not self.behind
         first = self.placed is None
-        shown.focus, shown.selected = focus or None, selected
+        shown.focus, shown.selected, shown.stood = focus or None, selected, None
         shown.way = way if focus else NEAR
         self.shades.set_focus(focus or selected)
         if not same:
@@ -391,7 +433,7 @@ class PedigreePage(BookPage):
         if self.view is not None and code not in self.view.shown():
             self.focus_on(code)
             return
-        shown.selected = code
+        shown.selected, shown.stood = code, None
         self._mark()
 
     def _mark(self, *, say: bool = True, card_later: bool = False) -> None:

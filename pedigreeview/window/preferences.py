@@ -7,6 +7,7 @@ A table has no place for it, so the answer is remembered for the file.
 from __future__ import annotations
 
 import json
+import os
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -15,6 +16,13 @@ from PySide6.QtCore import QByteArray, QLocale, QSettings
 __all__ = ["ANSWERS", "FoundersAnswer", "Preferences"]
 
 RECENT_KEPT = 12
+BOOKS_KEPT = 60
+"""Books of which the program remembers what a page was left at."""
+
+
+def _one_name(path: Path) -> str:
+    """The one name of a book, however the way to it was written: '../peas' or by a link."""
+    return os.path.realpath(path)
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,6 +144,24 @@ class Preferences:
         """Remember what was typed."""
         self._settings.setValue(f"forms/{form}", json.dumps({**self.last_used(form), **values}))
 
+    def unfinished(self, path: Path) -> dict[str, object]:
+        """What was half typed when this book was closed, by where it was typed; {} for nothing."""
+        held = self._json("writing/unfinished")
+        entry = held.get(_one_name(path)) if isinstance(held, dict) else None
+        return entry if isinstance(entry, dict) else {}
+
+    def set_unfinished(self, path: Path, typed: dict[str, object]) -> None:
+        """Remember what is half typed in this book; {} forgets it.  On disk when it returns."""
+        # Another window of the program may have put down what is half typed in its own book.
+        self._settings.sync()
+        held = self._json("writing/unfinished")
+        found = held if isinstance(held, dict) else {}
+        found.pop(_one_name(path), None)
+        if typed:
+            found[_one_name(path)] = typed
+        self._settings.setValue("writing/unfinished", json.dumps(found))
+        self._settings.sync()
+
     @property
     def date_order(self) -> str:
         """'day-month' or 'month-day': how '12/5' is read; the system's order at first."""
@@ -149,6 +175,25 @@ class Preferences:
     @date_order.setter
     def date_order(self, value: str) -> None:
         self._settings.setValue("writing/date_order", value)
+
+    # Parents ------------------------------------------------------------------------------------
+
+    def parents(self, path: Path) -> dict[str, object]:
+        """What the Parents page was left at in a book; empty at first."""
+        held = self._json("parents/books")
+        found = held.get(_one_name(path)) if isinstance(held, dict) else None
+        return found if isinstance(found, dict) else {}
+
+    def set_parents(self, path: Path, state: dict[str, object]) -> None:
+        """Remember what the Parents page is at; of the books used last, that is."""
+        held = self._json("parents/books")
+        others = {
+            name: kept
+            for name, kept in (held.items() if isinstance(held, dict) else ())
+            if name != _one_name(path)
+        }
+        kept = [*others.items(), (_one_name(path), state)][-BOOKS_KEPT:]
+        self._settings.setValue("parents/books", json.dumps(dict(kept)))
 
     # Tables brought in --------------------------------------------------------------------------
 
@@ -192,5 +237,5 @@ class Preferences:
     def _json(self, key: str) -> object:
         try:
             return json.loads(str(self._settings.value(key, "")))
-        except ValueError:
+        except (ValueError, RecursionError):
             return None

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QListWidget, QListWidgetItem, QWidget
+from PySide6.QtWidgets import QListWidget, QListWidgetItem, QWidget
 
 from pedigreeview.book.reciprocal_counts import RecordsByCross
 from pedigreeview.window.book_page import BookPage
@@ -25,6 +25,7 @@ from pedigreeview.window.labels import (
     set_measure,
 )
 from pedigreeview.window.list_heights import fit_heights
+from pedigreeview.window.page_side import PageSide, beside
 from pedigreeview.window.style import step
 from pedigreeview.window.takes import (
     PairFacts,
@@ -76,16 +77,9 @@ class ReciprocalsPage(BookPage):
         self.counts: PairCounts | None = None
         self.tests: PairTests | None = None
         s = step()
-        outer = QHBoxLayout(self)
-        outer.setSpacing(0)
-        outer.setContentsMargins(0, 0, 0, 0)
-        side = QFrame()
-        side.setObjectName("drawer")
-        left = column(s)
-        left.setContentsMargins(2 * s, 3 * s, s, 2 * s)
-        side.setLayout(left)
-        left.addWidget(heading(self.tr("Reciprocals"), 2))
-        left.addWidget(sentence(self.tr("The same two parents with the roles exchanged."), "soft"))
+        about = self.tr("The same two parents with the roles exchanged.")
+        self._side = PageSide(self.tr("Reciprocals"), about)
+        left = self._side.body
         self.list = QListWidget()
         self.search = SearchField(self.tr("Parent or cross"), self.tr("Find a pair"))
         self.search.textChanged.connect(lambda _: self._list())
@@ -99,8 +93,7 @@ class ReciprocalsPage(BookPage):
         self._more = sentence("", "soft")
         self._more.hide()
         left.addWidget(self._more)
-        self._side = side
-        outer.addWidget(side)
+        outer = beside(self, self._side)
         inner = QWidget()
         self._body = column(2 * s)
         inner.setLayout(self._body)
@@ -120,8 +113,11 @@ class ReciprocalsPage(BookPage):
 
     def fit_sides(self) -> None:
         """Give the list the width that the size of the text asks for, as far as there is room."""
-        side = min(32 * step(), self.width() * 3 // 10)
+        s = step()
+        side = min(32 * s, self.width() * 3 // 10)
         self._side.setFixedWidth(side)
+        # Made before the size of the text is known, unlike the pages that are made when asked for.
+        self._side.set_margins()
         self.list.resize(side - 3 * step(), self.list.height())
         fit_heights(self.list)
         set_measure(self._body, self.width() - side, 3 * step())

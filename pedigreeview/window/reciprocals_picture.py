@@ -25,6 +25,7 @@ from pedigreeview.drawing.signs import colour, pen, sign
 from pedigreeview.drawing.theme import theme
 from pedigreeview.network import PedigreeNetwork
 from pedigreeview.window.canvas_access import Spoken, install
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import current_name
 
 __all__ = ["PairPicture"]
@@ -172,7 +173,7 @@ class PairPicture(QAbstractScrollArea):
 
     def _words(self, key: str) -> str:
         item = self._made.placed.block(key) if self._made is not None else None
-        return item.block.words if item is not None else ""
+        return say(item.block.words) if item is not None else ""
 
     # Painting -----------------------------------------------------------------------------------
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import (
     QItemSelectionModel,
@@ -16,7 +16,6 @@ from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
-    QFrame,
     QHBoxLayout,
     QListWidget,
     QListWidgetItem,
@@ -33,7 +32,7 @@ from pedigreeview.book.faults import Fault
 from pedigreeview.book.recording.typed_dates import Order
 from pedigreeview.book.records import Record
 from pedigreeview.window.bed_plan import BedPlan
-from pedigreeview.window.book_page import BookPage, Shown
+from pedigreeview.window.book_page import BookPage, Shown, Waiting
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.labels import (
     Flow,
@@ -43,13 +42,14 @@ from pedigreeview.window.labels import (
     heading,
     sentence,
 )
+from pedigreeview.window.page_side import PageSide, beside
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.record_cells import shown_value
 from pedigreeview.window.record_words import about_words, choice_words, table_words
 from pedigreeview.window.records_model import RecordsModel
 from pedigreeview.window.score_sheet import ScoreSheet
 from pedigreeview.window.style import step
-from pedigreeview.window.words import count
+from pedigreeview.window.words import count, number
 
 if TYPE_CHECKING:
     from pedigreeview.book.edits import Change
@@ -156,6 +156,8 @@ class RecordsPage(BookPage):
     """A new record of the table is asked for."""
     remove_wanted = Signal(object)
     """A record is to be deleted that others may hang on."""
+    trait_wanted = Signal()
+    """A new trait is asked for, to be scored."""
 
     def __init__(self, desk: Desk, preferences: Preferences) -> None:
         super().__init__()
@@ -167,22 +169,14 @@ class RecordsPage(BookPage):
             return "month-day" if preferences.date_order == "month-day" else "day-month"
 
         self.model = RecordsModel(desk, order, self)
-        outer = QHBoxLayout(self)
-        outer.setSpacing(0)
-        outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(self._side_of())
+        outer = beside(self, self._side_of())
         outer.addLayout(self._middle(), 1)
         self._fit()
 
     def _side_of(self) -> QWidget:
-        s = step()
-        self._side = side = QFrame()
-        side.setObjectName("drawer")
-        left = column(s)
-        left.setContentsMargins(2 * s, 3 * s, s, 2 * s)
-        side.setLayout(left)
-        left.addWidget(heading(self.tr("Records"), 2))
-        left.addWidget(sentence(self.tr("Everything that is written in the book."), "soft"))
+        about = self.tr("Everything that is written in the book.")
+        self._side = PageSide(self.tr("Records"), about)
+        left = self._side.body
         self.tables = QListWidget()
         self.tables.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.tables.setAccessibleName(self.tr("Tables of the book"))
@@ -193,7 +187,7 @@ class RecordsPage(BookPage):
         self.tables.currentRowChanged.connect(lambda _: self._turn())
         self.tables.insertItem(2, _parting())
         left.addWidget(self.tables, 1)
-        return side
+        return self._side
 
     def _views(self) -> dict[str, str]:
         """What else the records are looked at as, beside tables."""
@@ -234,11 +228,13 @@ class RecordsPage(BookPage):
         sheet = QWidget()
         held = column(s)
         sheet.setLayout(held)
-        self.scores = ScoreSheet(self._desk, self._preferences)
-        self.beds = BedPlan(self._desk)
-        self.beds.plant_wanted.connect(self.plant_wanted)
-        for widget in (sheet, self.scores, self.beds):
-            self.stack.addWidget(widget)
+        self._untold = True
+        """No book was shown yet: a list that gets the focus marks its first line by itself."""
+        self._scores: ScoreSheet | None = None
+        self._beds: BedPlan | None = None
+        self._picked: tuple[str, ...] = ()
+        self._at = ""
+        self.stack.addWidget(sheet)
         self.view: _Table = _Table()
         self.view.setModel(self.model)
         self.view.setItemDelegate(_Cell(self.view))
@@ -272,6 +268,26 @@ class RecordsPage(BookPage):
         held.addWidget(self.hint)
         return middle
 
+    @property
+    def scores(self) -> ScoreSheet:
+        """The score sheet, made when it is first wanted."""
+        if self._scores is None:
+            made = self._scores = ScoreSheet(self._desk, self._preferences)
+            made.trait_wanted.connect(self.trait_wanted)
+            made.take_picked(self._picked)
+            self.stack.addWidget(made)
+        return self._scores
+
+    @property
+    def beds(self) -> BedPlan:
+        """The plan of the beds, made when it is first wanted."""
+        if self._beds is None:
+            made = self._beds = BedPlan(self._desk)
+            made.plant_wanted.connect(self.plant_wanted)
+            made.mark(self._at)
+            self.stack.addWidget(made)
+        return self._beds
+
     def _row_height(self) -> int:
         return self.fontMetrics().height() + round(1.6 * step())
 
@@ -287,8 +303,13 @@ class RecordsPage(BookPage):
     def show_opened(self, opened: Opened | None) -> None:
         """Another book, or none."""
         self.search.clear()
-        if self.tables.currentRow() < 0:
-            self.go_to("plants")
+        if self._scores is not None:
+            self._scores.forget()
+        if self._untold:
+            self._untold = False
+            self.tables.setCurrentRow(-1)
+            self.go_to("plants")  # shows it
+            return
         self._show()
         self._widths()
 
@@ -356,15 +377,34 @@ class RecordsPage(BookPage):
         ]
         return table_words()[table], headings, rows
 
+    def unfinished(self) -> dict[str, Any]:
+        """Scores that were typed and not taken."""
+        held = self._scores.unfinished() if self._scores is not None else {}
+        return {"scores": held} if held else {}
+
+    def take_up(self, held: dict[str, Any]) -> list[Waiting]:
+        """Put in again what was typed on the score sheet."""
+        if not held.get("scores"):
+            return []
+        net = self._desk.opened.net if self._desk.opened is not None else None
+        days = self.scores.take_up(net, held.get("scores"))
+        return [(self.tr("the score sheet of {}").format(day), SCORES) for day in days]
+
     def take_picked(self, codes: tuple[str, ...]) -> None:
         """Plants picked on another page can be scored together."""
-        self.scores.take_picked(codes)
+        self._picked = codes
+        if self._scores is not None:
+            self._scores.take_picked(codes)
 
     def mark(self, code: str) -> None:
         """The plant that the window is at."""
-        self.beds.mark(code)
+        self._at = code
+        if self._beds is not None:
+            self._beds.mark(code)
 
     def _turn(self) -> None:
+        if self._untold:
+            return
         self.search.blockSignals(True)
         self.search.clear()
         self.search.blockSignals(False)
@@ -416,7 +456,7 @@ class RecordsPage(BookPage):
         if rows == held:
             text = count(held, self.tr("row"), self.tr("rows"))
         else:
-            text = self.tr("{} of {} rows").format(f"{rows:,}", f"{held:,}")
+            text = self.tr("{} of {} rows").format(number(rows), number(held))
         self.shown.setText(text)
         self.hint.setText(self._hint(rows, held))
         self.remove_button.setEnabled(bool(self.marked()))

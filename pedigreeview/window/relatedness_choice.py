@@ -4,10 +4,18 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Iterable
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QCoreApplication, Signal
-from PySide6.QtWidgets import QBoxLayout, QComboBox, QHBoxLayout, QWidget
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QCoreApplication,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+    Signal,
+)
+from PySide6.QtWidgets import QBoxLayout, QComboBox, QHBoxLayout, QListView, QWidget
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.recording.typed_dates import Order
@@ -27,6 +35,8 @@ if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
 
 __all__ = ["SetChoice", "chooser", "set_words"]
+
+_Index = QModelIndex | QPersistentModelIndex
 
 
 def _tr(text: str) -> str:
@@ -58,6 +68,44 @@ def chooser(name: str, entries: Iterable[tuple[str, str]] = ()) -> QComboBox:
     return box
 
 
+class _Crosses(QAbstractListModel):
+    """The crosses of a book to choose from; a line is put in words when it is looked at."""
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        self._net: PedigreeNetwork | None = None
+        self._codes: list[str] = []
+        self._places: dict[str, int] = {}
+        self._doubtful: frozenset[str] = frozenset()
+
+    def show_network(self, net: PedigreeNetwork | None) -> None:
+        """The crosses of another book."""
+        self.beginResetModel()
+        self._net = net
+        self._codes = crosses_with_progeny(net) if net is not None else []
+        self._places = {code: at for at, code in enumerate(self._codes)}
+        self._doubtful = frozenset(net.book.candidates() if net is not None else ())
+        self.endResetModel()
+
+    def place(self, code: str) -> int:
+        """The row of a cross, or -1."""
+        return self._places.get(code, -1)
+
+    def rowCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() else len(self._codes)
+
+    def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if not index.isValid() or self._net is None:
+            return None
+        code = self._codes[index.row()]
+        if role == Qt.ItemDataRole.UserRole:
+            return code
+        if role == Qt.ItemDataRole.DisplayRole:
+            book = self._net.book
+            return f"{code}  {cross_line(book, book.crosses[code], code in self._doubtful)}"
+        return None
+
+
 class SetChoice(QWidget):
     """The choice with the day, the cross or the codes that it goes by."""
 
@@ -82,6 +130,12 @@ class SetChoice(QWidget):
         self.day = DateField("day", order=order)
         self.day.set_label(self.tr("Day on which the plants are in flower"))
         self.cross = chooser(self.tr("Cross whose progeny is meant"))
+        self._crosses = _Crosses(self.cross)
+        self.cross.setModel(self._crosses)
+        listed = self.cross.view()
+        if isinstance(listed, QListView):
+            listed.setUniformItemSizes(True)
+        self._listed = True
         self.typed = TextField("codes", self.tr("codes, with commas; 23-* for all that begin so"))
         self.typed.set_label(self.tr("Codes of the plants"))
         for widget in (self.which, self.day, self.cross, self.typed):
@@ -101,22 +155,13 @@ class SetChoice(QWidget):
 
     def show_network(self, net: PedigreeNetwork | None, name: str = "") -> None:
         """Another book, with the set to begin with; '' leaves what was chosen."""
-        self._net = net
-        crosses = crosses_with_progeny(net) if net is not None else []
-        held = self.cross.currentData()
-        self.cross.blockSignals(True)
-        self.cross.clear()
-        if net is not None:
-            candidates = net.book.candidates()
-            for code in crosses:
-                line = cross_line(net.book, net.book.crosses[code], code in candidates)
-                self.cross.addItem(f"{code}  {line}", code)
-        self.cross.setCurrentIndex(max(0, self.cross.findData(held)))
-        self.cross.blockSignals(False)
+        self._net, self._listed = net, False
         if net is not None and not self.day.text():
             self.day.set_text(last_flowering_day(net).isoformat())
         if name:
             self.choose(name)
+        else:
+            self._show()
 
     def choose(self, name: str) -> None:
         """Choose a set without saying that it changed."""
@@ -177,7 +222,7 @@ class SetChoice(QWidget):
             return self.tr("F3 writes down a variety from elsewhere.")
         return {
             "picked": self.tr(
-                "Pick plants in the picture or on the map (Ctrl and a click), or choose another "
+                "Pick plants in the picture or on the map (Shift and a click), or choose another "
                 "set of plants."
             ),
             "kept": self.tr("Mark plants as kept, or choose another set of plants."),
@@ -192,7 +237,20 @@ class SetChoice(QWidget):
         self._show()
         self.changed.emit()
 
+    def _list_crosses(self) -> None:
+        """The crosses to choose from, first listed when a cross is what the set goes by."""
+        if self._listed:
+            return
+        self._listed = True
+        held = self.cross.currentData()
+        self.cross.blockSignals(True)
+        self._crosses.show_network(self._net)
+        self.cross.setCurrentIndex(max(0, self._crosses.place(str(held or ""))))
+        self.cross.blockSignals(False)
+
     def _show(self) -> None:
+        if self.name == "cross":
+            self._list_crosses()
         self.day.setVisible(self.name == "flowering")
         self.cross.setVisible(self.name == "cross")
         self.typed.setVisible(self.name == "typed")

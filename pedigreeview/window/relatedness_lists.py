@@ -145,7 +145,7 @@ class RelatednessLists(QFrame):
         )
         for group in found[:_GROUPS]:
             label = LinkLabel(self._group_html(group))
-            label.setAccessibleName(group.sentence)
+            label.setAccessibleName(f"{', '.join(group.plants)}: {say(group.why)}")
             label.followed.connect(self.plant_wanted)
             self.duplicates.addWidget(label)
         if len(found) > _GROUPS:

@@ -41,6 +41,7 @@ from pedigreeview.window.relatedness_lists import RelatednessLists
 from pedigreeview.window.relatedness_sets import first_set, plants_of_set
 from pedigreeview.window.relatedness_table import (
     MadeTable,
+    made_ready,
     make_table,
     picture_of,
     write_table,
@@ -61,7 +62,10 @@ __all__ = ["RelatednessPage"]
 _TABLE = "whole:relatedness"
 _KIN = "pair:kin"
 _EXACT = "pair:exact"
+_LOOK = "whole:relatedness-look"
 _LISTED = 8
+_AT_ONCE = 600
+"""Plants up to which the map is coloured anew at once, else in a thread."""
 
 
 class _Scale(QWidget):
@@ -89,6 +93,8 @@ class _Scale(QWidget):
         painter = QPainter(self)
         try:
             if self.picture is not None:
+                # The scale is not turned round, so neither are the numbers below it.
+                painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
                 rect = QRectF(0, 0, self.width() - 1, self.height())
                 paint_scale(painter, self.picture, rect, self.title)
         finally:
@@ -282,11 +288,26 @@ class RelatednessPage(BookPage):
             self._text = self._preferences.text_size / 100
         self._fit()
         made = self.made
-        if made is not None:
-            self.made = MadeTable(made.held, picture_of(made.held, current_name(), self._text))
-            self.map.show_picture(self.made.picture, keep=True)
-            self.map.fit()
-            self.scale.show_picture(self.made.picture, self._measure_words())
+        if made is None:
+            return
+        look, text = current_name(), self._text
+        if len(made.held.codes) <= _AT_ONCE:
+            self._redrawn(MadeTable(made.held, picture_of(made.held, look, text)))
+            return
+
+        def work() -> MadeTable:
+            return MadeTable(made.held, made_ready(picture_of(made.held, look, text)))
+
+        self._errands.ask(_LOOK, work, self._redrawn)
+
+    def _redrawn(self, made: MadeTable) -> None:
+        """The same table in another look."""
+        if self.made is None or self.made.held is not made.held:
+            return
+        self.made = made
+        self.map.show_picture(made.picture, keep=True)
+        self.map.fit()
+        self.scale.show_picture(made.picture, self._measure_words())
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -496,14 +517,15 @@ class RelatednessPage(BookPage):
         net, held, title = opened.net, made.held, self._title()
         scale = self._measure_words()
 
-        def write(path: Path, grey: bool) -> None:
-            write_table(net, held, title, scale, path, grey)
+        def write(path: Path, grey: bool, caption: str, margin: float) -> None:
+            write_table(net, held, title, scale, path, grey, caption, margin)
 
         words = self.tr("{} of {}.").format(
             scale, count(len(held.codes), self.tr("plant"), self.tr("plants"))
         )
         stem = opened.path.parent / f"{opened.path.stem}-{held.measure}"
-        self._show_dialog(SaveRelatedness(write, words, self._errands, stem, self))
+        dialog = SaveRelatedness(write, words, self._errands, stem, self, with_words=True)
+        self._show_dialog(dialog)
 
     def _title(self) -> str:
         assert self._opened is not None

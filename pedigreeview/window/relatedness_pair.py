@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
@@ -24,6 +25,9 @@ from pedigreeview.window.words import link, named
 
 if TYPE_CHECKING:
     from pedigreeview.network import Explanation, PedigreeNetwork
+    from pedigreeview.window.answers import Watch
+
+    _Why = Callable[[PedigreeNetwork, str, str, Watch | None], Explanation | None]
 
 __all__ = ["PairExplained"]
 
@@ -113,35 +117,28 @@ class PairExplained(QWidget):
             figure.lit.connect(self.lit)
             self.figures[key] = figure
             self._body.addWidget(figure)
-        for key, ask in (("coancestry", self._ask_coancestry), ("progeny", self._ask_progeny)):
+        questions: tuple[tuple[str, str, _Why], ...] = (
+            ("coancestry", "paths", ask_coancestry_why),
+            ("progeny", "progeny_why", ask_progeny_why),
+        )
+        for key, kind, ask in questions:
             if key in self.figures:
-                self.figures[key].why_wanted.connect(ask)
+                self.figures[key].why_wanted.connect(partial(self._ask_why, key, kind, ask))
         words = sentence(answer.cytoplasm)
         words.setObjectName("cytoplasm")
         self._body.addWidget(words)
         if self._unfold in self.figures:
             self.figures[self._unfold].unfold()
 
-    def _ask_coancestry(self) -> None:
+    def _ask_why(self, key: str, kind: str, ask: _Why) -> None:
         net, tick = self._net, self._errands.tick
         assert net is not None
         assert self.pair is not None
         a, b = self.pair
         self._errands.ask(
-            f"paths:{self._key}",
-            lambda: ask_coancestry_why(net, a, b, tick),
-            lambda told: self._explain("coancestry", told),
-        )
-
-    def _ask_progeny(self) -> None:
-        net, tick = self._net, self._errands.tick
-        assert net is not None
-        assert self.pair is not None
-        a, b = self.pair
-        self._errands.ask(
-            f"progeny_why:{self._key}",
-            lambda: ask_progeny_why(net, a, b, tick),
-            lambda told: self._explain("progeny", told),
+            f"{kind}:{self._key}",
+            lambda: ask(net, a, b, tick),
+            lambda told: self._explain(key, told),
         )
 
     def _explain(self, key: str, told: Explanation | None) -> None:

@@ -6,10 +6,12 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Literal
 
-from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLineEdit, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QFormLayout, QHBoxLayout, QLineEdit, QWidget
 
 from pedigreeview.window.errands import Errands
-from pedigreeview.window.labels import action_button, column, heading, sentence
+from pedigreeview.window.labels import action_button, column, dialog_foot, heading, sentence
+from pedigreeview.window.picture_fields import CaptionField, MarginField, ask_file
 from pedigreeview.window.relatedness_choice import chooser
 from pedigreeview.window.style import step
 from pedigreeview.window.writing_dialog import WritingDialog
@@ -18,6 +20,7 @@ __all__ = ["KINDS", "SaveRelatedness"]
 
 KINDS = ("csv", "xlsx", "npz", "svg", "pdf", "png")
 Kind = Literal["csv", "xlsx", "npz", "svg", "pdf", "png"]
+_PICTURES = ("svg", "pdf", "png")
 
 
 class SaveRelatedness(WritingDialog):
@@ -25,24 +28,28 @@ class SaveRelatedness(WritingDialog):
 
     def __init__(
         self,
-        write: Callable[[Path, bool], None],
+        write: Callable[..., None],
         words: str,
         errands: Errands,
         stem: Path,
         parent: QWidget | None = None,
+        *,
+        with_words: bool = False,
     ) -> None:
         """
         Parameters
         ----------
-        write : writes a file by its ending; True: in grey
+        write : writes a file by its ending, given its path and whether it is in grey; with words
+            also the caption and the margin in mm of a picture
         words : what is saved, in words
         stem : the file to propose, without its ending
+        with_words : whether a caption and margins are asked for
         """
         super().__init__(parent)
         self.setWindowTitle(self.tr("Save the relatedness"))
         self._write, self._errands = write, errands
         s = step()
-        layout = column(s, 3 * s)
+        layout = self._layout = column(s, 3 * s)
         self.setLayout(layout)
         layout.addWidget(heading(self.tr("Save the relatedness"), 2))
         layout.addWidget(sentence(words, "soft"))
@@ -66,16 +73,23 @@ class SaveRelatedness(WritingDialog):
         row.addWidget(self.file, 1)
         row.addWidget(action_button(self.tr("Browse …"), self._browse))
         layout.addLayout(row)
+        self._with_words = with_words
+        self.caption, self.margin = CaptionField(), MarginField()
+        self._of_pictures = QWidget()
+        form = QFormLayout(self._of_pictures)
+        form.setContentsMargins(0, s, 0, 0)
+        form.setSpacing(s)
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
+        form.setLabelAlignment(Qt.AlignmentFlag.AlignLeft)
+        form.addRow(self.tr("Caption"), self.caption)
+        form.addRow(self.tr("Margins"), self.margin)
+        self._of_pictures.hide()
+        layout.addWidget(self._of_pictures)
         self.message = sentence("", "soft")
         layout.addWidget(self.message)
         layout.addStretch(1)
-        buttons = QHBoxLayout()
-        buttons.addWidget(action_button(self.tr("Cancel"), self.reject))
-        buttons.addStretch(1)
         self.save_button = action_button(self.tr("Save"), self.save, main=True)
-        self.save_button.setDefault(True)
-        buttons.addWidget(self.save_button)
-        layout.addLayout(buttons)
+        layout.addLayout(dialog_foot(self, self.save_button))
         self.kind.currentIndexChanged.connect(self._turn)
         self.resize(76 * s, 30 * s)
         self.finished.connect(self._leave)
@@ -91,25 +105,27 @@ class SaveRelatedness(WritingDialog):
         self.file.setText(
             str(path.with_suffix(f".{self.suffix()}") if known else f"{path}.{self.suffix()}")
         )
+        self.margin.set_for(paper=self.suffix() == "pdf")
+        self._of_pictures.setVisible(self._with_words and self.suffix() in _PICTURES)
+        self._layout.activate()
+        self.resize(self.size().expandedTo(self.minimumSizeHint()))
 
     def _browse(self) -> None:
-        dialog = QFileDialog(self, self.tr("Save the relatedness as"), self.file.text())
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setDefaultSuffix(self.suffix())
-        dialog.setNameFilter(f"{self.suffix().upper()} (*.{self.suffix()})")
-        dialog.selectFile(self.file.text())
-        dialog.fileSelected.connect(self.file.setText)
-        dialog.open()
+        title = self.tr("Save the relatedness as")
+        ask_file(self, title, self.file, self.suffix(), self.file.setText)
 
     def save(self) -> None:
         """Write the file."""
         path = Path(self.file.text().strip()).expanduser()
         grey, write = self.kind.currentData() == "grey", self._write
+        words: tuple[str, float] | tuple[()] = ()
+        if self._with_words:
+            words = self.caption.text(), float(self.margin.value())
         self.save_button.setEnabled(False)
         self.message.setText(self.tr("Writing …"))
 
         def work() -> Path:
-            write(path, grey)
+            write(path, grey, *words)
             return path
 
         self._errands.ask("save:relatedness", work, self._done, self._failed)

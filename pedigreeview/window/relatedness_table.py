@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
     from pedigreeview.planning.relatedness import Measure, Order, Relatedness
 
-__all__ = ["MOST", "MadeTable", "make_table", "picture_of", "write_table"]
+__all__ = ["MOST", "MadeTable", "made_ready", "make_table", "picture_of", "write_table"]
 
 MOST = 5000
 """Plants of one heat map; their table is 200 MB of numbers."""
@@ -74,16 +74,30 @@ def make_table(
     asked = in_order(net.book, codes, "code") if order == "given" else codes
     held = relatedness(net, asked, measure=measure, order=order, tick=tick)
     picture = picture_of(held, look, text)
-    if held.codes:
-        # Made here so that the first painting does not wait for it.
-        _ = picture.image, picture.names
-    return MadeTable(held, picture)
+    return MadeTable(held, made_ready(picture))
+
+
+def made_ready(picture: HeatPicture) -> HeatPicture:
+    """The picture with all that its first painting would wait for."""
+    if picture.codes:
+        _ = picture.image, picture.halved, picture.names
+    return picture
 
 
 def write_table(
-    net: PedigreeNetwork, held: Relatedness, title: str, scale: str, path: Path, grey: bool
+    net: PedigreeNetwork,
+    held: Relatedness,
+    title: str,
+    scale: str,
+    path: Path,
+    grey: bool,
+    caption: str = "",
+    margin: float | None = None,
 ) -> None:
-    """Write a table as CSV, XLSX or NPZ, or its picture as SVG, PDF or PNG, by the ending."""
+    """Write a table as CSV, XLSX or NPZ, or its picture as SVG, PDF or PNG, by the ending.
+
+    caption, margin : of the picture; see `heat_sheet`
+    """
     if path.suffix.lower() in (".svg", ".pdf", ".png"):
         from pedigreeview.drawing.heat_file import heat_sheet, save_heat
 
@@ -101,7 +115,10 @@ def write_table(
             notes.append(_tr("Nearly the same, marked by a bar: {}").format(said))
         if held.left_out:
             notes.append(_tr("Withheld and left out: {}.").format(", ".join(held.left_out[:12])))
-        save_heat(heat_sheet(picture, title=title, scale=scale, notes=notes), path)
+        sheet = heat_sheet(
+            picture, title=title, scale=scale, notes=notes, caption=caption, margin=margin
+        )
+        save_heat(sheet, path)
         return
     from pedigreeview.exchange.matrices import write_matrix
 

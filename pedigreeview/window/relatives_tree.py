@@ -20,7 +20,9 @@ from PySide6.QtCore import (
 
 from pedigreeview.drawing.wording import plant_words
 from pedigreeview.window.plant_facts import parents_line
+from pedigreeview.window.saying import say_list
 from pedigreeview.window.words import count
+from pedigreeview.window.words import number as written
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -245,10 +247,10 @@ class RelativesTree(QAbstractItemModel):
             if one.way == "up":
                 line = parents_line(net, one.code)
                 return _tr("Parents: {}").format(line)
-            return _tr("Progeny: {}").format(f"{len(net.progeny(one.code)):,}")
+            return _tr("Progeny: {}").format(written(len(net.progeny(one.code))))
         if one.more:
             rest = len(one.above.rest) if one.above is not None else 0
-            return _tr("… and {} more").format(f"{rest:,}")
+            return _tr("… and {} more").format(written(rest))
         sign = {"seed": "♀ ", "pollen": "♂ ", "perhaps": "♂? ", "selfed": "⊗ "}
         plant = net.book.plants.get(one.code)
         said = [sign.get(one.role, "") + one.code]
@@ -274,7 +276,7 @@ class RelativesTree(QAbstractItemModel):
             return _tr("Parents of {}").format(one.code)
         if one.more:
             return _tr("List more plants")
-        words = plant_words(net, one.code)
+        words = say_list(plant_words(net, one.code))
         part = {
             "seed": _tr("seed parent: {}"),
             "pollen": _tr("pollen parent: {}"),

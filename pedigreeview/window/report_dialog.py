@@ -9,18 +9,23 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, cast
 
-from PySide6.QtCore import QStandardPaths, Qt, QTimer, Signal
-from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QSplitter, QWidget
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QWidget
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.reports.report_model import Picture, Report
-from pedigreeview.reports.report_words import translate_with
 from pedigreeview.window.errands import Errands
-from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.labels import action_button, column, heading, sentence
 from pedigreeview.window.papers.pages_preview import PagesPreview
+from pedigreeview.window.papers.paper_out import (
+    ask_for_file,
+    ask_for_printer,
+    can_print,
+    no_printing,
+    side_by_side,
+)
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.report_form import ReportForm
-from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 
 if TYPE_CHECKING:
@@ -66,7 +71,6 @@ class ReportDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(self.tr("Report"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        translate_with(say)
         self._net, self._code, self._errands, self._folder = net, code, errands, folder
         self.report: Report | None = None
         """The whole report with all its parts; None while it is made."""
@@ -85,13 +89,6 @@ class ReportDialog(QDialog):
         outer = column(2 * s, 3 * s)
         self.setLayout(outer)
         outer.addWidget(heading(self.tr("Report on {}").format(code), 2))
-        across = QSplitter(Qt.Orientation.Horizontal)
-        across.setChildrenCollapsible(False)
-        across.setHandleWidth(2 * s)
-        across.setStyleSheet("QSplitter::handle { background: transparent; }")
-        area = scrolled(self.form)
-        area.setMinimumWidth(36 * s)
-        across.addWidget(area)
         beside = QWidget()
         held = column(s)
         beside.setLayout(held)
@@ -99,10 +96,7 @@ class ReportDialog(QDialog):
         held.addWidget(self.preview, 1)
         self.facts = sentence("", "soft")
         held.addWidget(self.facts)
-        across.addWidget(beside)
-        across.setStretchFactor(0, 0)
-        across.setStretchFactor(1, 1)
-        across.setSizes([44 * s, 90 * s])
+        across = side_by_side(self.form, beside, 36, (44, 90))
         outer.addWidget(across, 1)
         self.message = sentence("", "soft")
         self.message.hide()
@@ -219,22 +213,8 @@ class ReportDialog(QDialog):
         """Ask for the name of a file, then write it."""
         if self.pages is None:
             return
-        folder = self._folder
-        if not folder.is_dir():
-            documents = QStandardPaths.StandardLocation.DocumentsLocation
-            folder = Path(QStandardPaths.writableLocation(documents))
         title = self.pages.report.title
-        name = "".join(sign if sign.isalnum() or sign in " -_" else "-" for sign in title).strip()
-        kinds = {"pdf": "PDF (*.pdf)", "html": "HTML (*.html)"}
-        dialog = QFileDialog(
-            self, self.tr("Save the report"), str(folder / f"{name}.{ending}"), kinds[ending]
-        )
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.setDefaultSuffix(ending)
-        dialog.selectFile(f"{name}.{ending}")
-        dialog.fileSelected.connect(lambda path: self.save_to(Path(path)))
-        dialog.open()
+        ask_for_file(self, self.tr("Save the report"), self._folder, title, ending, self.save_to)
 
     def save_to(self, path: Path) -> None:
         """Write the report, PDF or HTML by the ending, off the window's thread."""
@@ -266,23 +246,10 @@ class ReportDialog(QDialog):
         """Open the system's dialog for the printer, then print."""
         if self.pages is None:
             return
-        try:
-            from PySide6.QtPrintSupport import QPrintDialog, QPrinter
-        except ImportError:
-            self._say(self.tr("This program came without printing; save a PDF and print that."))
+        if not can_print():
+            self._say(no_printing())
             return
-        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
-        printer.setPageLayout(self.pages.layout)
-        printer.setFullPage(True)
-        printer.setDocName(self.pages.report.title)
-        printer.setCreator("pedigreeview")
-        dialog = QPrintDialog(printer, self)
-        dialog.setWindowTitle(self.tr("Print"))
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.accepted.connect(lambda: self.print_to(printer))
-        # Its own open() asks for a slot by name; shown so, it blocks nothing.
-        dialog.setWindowModality(Qt.WindowModality.WindowModal)
-        dialog.show()
+        ask_for_printer(self, self.pages.layout, self.pages.report.title, self.print_to)
 
     def print_to(self, printer: QPrinter) -> None:
         """Send the pages to a printer, each at its true size."""

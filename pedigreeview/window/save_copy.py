@@ -7,12 +7,20 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QFileDialog, QHBoxLayout, QLineEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLineEdit, QWidget
 
 from pedigreeview.book.faults import Fault
+from pedigreeview.window.book_place import ask_book_file, path_of_book
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.keeping import BOOK_ENDING, free_place
-from pedigreeview.window.labels import action_button, column, heading, sentence
+from pedigreeview.window.labels import (
+    action_button,
+    column,
+    dialog_foot,
+    heading,
+    say_in,
+    sentence,
+)
 from pedigreeview.window.style import step
 from pedigreeview.window.writing_dialog import WritingDialog
 
@@ -75,25 +83,14 @@ class SaveCopy(WritingDialog):
         self.message.hide()
         layout.addWidget(self.message)
         layout.addStretch(1)
-        buttons = QHBoxLayout()
-        buttons.addWidget(action_button(self.tr("Cancel"), self.reject))
-        buttons.addStretch(1)
         self.save_button = action_button(self.tr("Save the copy"), self.save, main=True)
-        self.save_button.setDefault(True)
-        buttons.addWidget(self.save_button)
-        layout.addLayout(buttons)
+        layout.addLayout(dialog_foot(self, self.save_button))
         self.resize(76 * s, layout.heightForWidth(76 * s) + 4 * s)
         self.file.setFocus()
         self.file.selectAll()
 
     def _browse(self) -> None:
-        dialog = QFileDialog(self, self.tr("Where to write"), self.file.text())
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setDefaultSuffix(BOOK_ENDING[1:])
-        dialog.selectFile(self.file.text())
-        dialog.fileSelected.connect(self._chose)
-        dialog.open()
+        ask_book_file(self, self.tr("Where to write"), self.file, self._chose)
 
     def _chose(self, text: str) -> None:
         # The file dialog has asked already whether a file of that name may go.
@@ -103,12 +100,9 @@ class SaveCopy(WritingDialog):
     def save(self) -> None:
         """Write off the window's thread."""
         text = self.file.text().strip()
-        path = Path(text).expanduser()
-        if path.suffix.lower() != BOOK_ENDING:
-            path = path.with_name(path.name + BOOK_ENDING)
+        path = path_of_book(text)
         self.save_button.setEnabled(False)
-        self.message.setProperty("role", "soft")
-        self._say(self.tr("Writing …"))
+        self._say(self.tr("Writing …"), "soft")
         over = bool(self._over) and self._over == text
         if self._write is not None:
             self._write(path, self._done, self._failed, over)
@@ -117,13 +111,10 @@ class SaveCopy(WritingDialog):
 
     def _failed(self, fault: Fault) -> None:
         super()._failed(fault)
-        self.message.setProperty("role", "fault")
-        self._say(fault.sentence())
+        self._say(fault.sentence(), "fault")
 
-    def _say(self, text: str) -> None:
-        self.message.setText(text)
-        self.message.style().unpolish(self.message)
-        self.message.style().polish(self.message)
+    def _say(self, text: str, role: str) -> None:
+        say_in(self.message, text, role)
         self.message.show()
         layout = self.layout()
         if layout is not None:

@@ -18,13 +18,11 @@ from PySide6.QtCore import (
     Qt,
     Signal,
 )
-from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QComboBox,
     QHeaderView,
     QMenu,
-    QTableView,
     QToolButton,
     QWidget,
 )
@@ -44,10 +42,19 @@ from pedigreeview.book.recording.typed_dates import Order
 from pedigreeview.book.records import Trait
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.forms.fields import ChoiceField, DateField, TextField
-from pedigreeview.window.labels import Flow, action_button, column, scrolled, sentence
+from pedigreeview.window.labels import (
+    Flow,
+    action_button,
+    column,
+    say_in,
+    scrolled,
+    sentence,
+)
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.style import current, step
+from pedigreeview.window.typing_grid import TypingGrid
 from pedigreeview.window.words import count, named
+from pedigreeview.window.words import number as written
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -56,6 +63,8 @@ __all__ = ["ScoreSheet"]
 
 _Index = QModelIndex | QPersistentModelIndex
 _Cell = tuple[int, int]
+_Score = tuple[str, str, str, str]
+"""Plant, trait, day, and whether the plant is scored or its seed."""
 _MOST = 2000
 
 
@@ -151,56 +160,6 @@ class _Model(QAbstractTableModel):
         return True
 
 
-class _Grid(QTableView):
-    """A grid in which Enter goes down and Tab goes across."""
-
-    pasted = Signal(str)
-    emptied = Signal()
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        plain = event.modifiers() in (
-            Qt.KeyboardModifier.NoModifier,
-            Qt.KeyboardModifier.KeypadModifier,
-        )
-        if event.matches(QKeySequence.StandardKey.Paste):
-            self.pasted.emit(QGuiApplication.clipboard().text())
-        elif event.matches(QKeySequence.StandardKey.Copy):
-            self._copy()
-        elif event.key() == Qt.Key.Key_Delete and plain:
-            self.emptied.emit()
-        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and plain:
-            # Enter in an editor comes here as well; the end of the editor then goes down.
-            if self.state() != QAbstractItemView.State.EditingState:
-                self.go_down()
-        else:
-            super().keyPressEvent(event)
-
-    def go_down(self) -> None:
-        """The cell below."""
-        at, model = self.currentIndex(), self.model()
-        below = model.index(at.row() + 1, at.column())
-        if below.isValid():
-            self.setCurrentIndex(below)
-
-    def closeEditor(self, editor: QWidget, hint: Any) -> None:
-        super().closeEditor(editor, hint)
-        delegate_hint = type(hint)
-        if hint == delegate_hint.SubmitModelCache:
-            self.go_down()
-
-    def _copy(self) -> None:
-        places = sorted((one.row(), one.column()) for one in self.selectedIndexes())
-        if not places:
-            return
-        rows = range(places[0][0], places[-1][0] + 1)
-        across = range(min(at for _, at in places), max(at for _, at in places) + 1)
-        lines = [
-            "\t".join(str(self.model().index(row, at).data() or "") for at in across)
-            for row in rows
-        ]
-        QGuiApplication.clipboard().setText("\n".join(lines))
-
-
 class ScoreSheet(QWidget):
     """Which plants, which traits, which day; and the grid."""
 
@@ -214,6 +173,8 @@ class ScoreSheet(QWidget):
         self._picked: tuple[str, ...] = ()
         self._off: set[str] = set()
         """Traits that are not shown."""
+        self._aside: dict[_Score, tuple[str, str]] = {}
+        """Typed scores that were not taken, of plants, traits or days that are not on show."""
         order: Order = "month-day" if preferences.date_order == "month-day" else "day-month"
         s = step()
         # With large type the sheet goes on further down.
@@ -260,15 +221,7 @@ class ScoreSheet(QWidget):
             row.addWidget(widget)
         body.addLayout(row)
         self.model = _Model(self)
-        self.view = _Grid()
-        self.view.setModel(self.model)
-        self.view.setAccessibleName(self.tr("Scores of plants by traits"))
-        self.view.setSelectionMode(QAbstractItemView.SelectionMode.ContiguousSelection)
-        self.view.setEditTriggers(
-            QAbstractItemView.EditTrigger.DoubleClicked
-            | QAbstractItemView.EditTrigger.EditKeyPressed
-            | QAbstractItemView.EditTrigger.AnyKeyPressed
-        )
+        self.view = TypingGrid(self.model, self.tr("Scores of plants by traits"))
         header = self.view.horizontalHeader()
         header.setMinimumSectionSize(12 * s)
         header.setResizeContentsPrecision(0)
@@ -369,7 +322,9 @@ class ScoreSheet(QWidget):
             }
             self.model.renew(grid)
         else:
+            self._set_aside()
             self.model.show_grid(grid, net.book.traits)
+            self._put_back(grid)
         self._tell(grid)
 
     def _tell(self, grid: ScoreGrid) -> None:
@@ -382,14 +337,81 @@ class ScoreSheet(QWidget):
             self._say(
                 self.tr(
                     "{} scores of this day, {} cells empty. Enter goes down, Tab across."
-                ).format(f"{len(grid.values):,}", f"{missing:,}")
+                ).format(written(len(grid.values)), written(missing))
             )
 
+    # What was not taken -------------------------------------------------------------------------
+
+    def _set_aside(self) -> None:
+        """Another grid comes: what was typed and not taken waits for this one."""
+        grid = self.model.grid
+        if grid is None:
+            return
+        for (row, at), entry in self.model.waiting.items():
+            if entry[1]:
+                self._aside[grid.plants[row], grid.traits[at], grid.date, grid.of] = entry
+
+    def _put_back(self, grid: ScoreGrid) -> None:
+        """What waits for a cell of this grid stands in it again."""
+        rows = {code: row for row, code in enumerate(grid.plants)}
+        across = {name: at for at, name in enumerate(grid.traits)}
+        for key in list(self._aside):
+            plant, trait, date, of = key
+            if plant in rows and trait in across and (date, of) == (grid.date, grid.of):
+                self.model.waiting[rows[plant], across[trait]] = self._aside.pop(key)
+        if self.model.waiting:
+            self.model.renew(grid)
+            number = len(self.model.waiting)
+            self._say(
+                self.tr("{} typed scores were not taken; they are underlined.").format(number)
+                if number > 1
+                else self.tr("One typed score was not taken; it is underlined."),
+                wrong=True,
+            )
+
+    def forget(self) -> None:
+        """Another book: what was typed is not for its plants."""
+        self._aside.clear()
+        self.model.show_grid(None, {})
+
+    def unfinished(self) -> list[list[str]]:
+        """Plant, trait, day, of what, text and fault of each typed score that was not taken."""
+        held = dict(self._aside)
+        grid = self.model.grid
+        if grid is not None:
+            for (row, at), entry in self.model.waiting.items():
+                if entry[1]:
+                    held[grid.plants[row], grid.traits[at], grid.date, grid.of] = entry
+        return [[*key, *entry] for key, entry in held.items()]
+
+    def take_up(self, net: PedigreeNetwork | None, held: object) -> list[str]:
+        """Put in again what was typed and not taken when the book was closed.
+
+        Returns
+        -------
+        the days of these scores; the first is on show
+        """
+        if net is None or not isinstance(held, list):
+            return []
+        plants: dict[str, None] = {}
+        days: dict[str, str] = {}
+        for row in held:
+            match row:
+                case [str(plant), str(trait), str(date), str(of), str(text), str(why)]:
+                    self._aside[plant, trait, date, of] = (text, why)
+                    days.setdefault(date, of)
+                    plants[plant] = None
+        if days:
+            first = next(iter(days))
+            self.date.set_text(first)
+            self.of.set_text(days[first])
+            self.show_network(net)
+            if not set(plants) <= set(self.plants()):
+                self.take_picked(tuple(code for code in plants if code in net.book.plants))
+        return list(days)
+
     def _say(self, text: str, *, wrong: bool = False) -> None:
-        self.said.setText(text)
-        self.said.setProperty("role", "fault" if wrong else "soft")
-        self.said.style().unpolish(self.said)
-        self.said.style().polish(self.said)
+        say_in(self.said, text, "fault" if wrong else "soft")
 
     def _fill_menu(self) -> None:
         self._menu.clear()

@@ -46,7 +46,7 @@ from PySide6.QtWidgets import (
 from pedigreeview.book.board import BoardCard
 from pedigreeview.window.labels import column
 from pedigreeview.window.style import current, step
-from pedigreeview.window.words import count
+from pedigreeview.window.words import count, number
 
 __all__ = ["BoardColumn", "card_counts", "card_pair"]
 
@@ -131,19 +131,19 @@ def card_counts(of: QObject, card: BoardCard) -> list[str]:
     if card.plants:
         found.append(count(card.plants, tr("plant"), tr("plants")))
     if card.up is not None or card.sown is not None:
-        up = "?" if card.up is None else f"{card.up:,}"
-        sown = "?" if card.sown is None else f"{card.sown:,}"
+        up = "?" if card.up is None else number(card.up)
+        sown = "?" if card.sown is None else number(card.sown)
         found.append(tr("{} up of {} sown").format(up, sown))
     if card.left:
-        found.append(tr("{} seeds left").format(f"{card.left:,}"))
+        found.append(tr("{} seeds left").format(number(card.left)))
     elif card.seeds is not None:
         found.append(count(card.seeds, tr("seed"), tr("seeds")))
     if card.fruits_set is not None or card.flowers is not None:
-        flowers = "?" if card.flowers is None else f"{card.flowers:,}"
+        flowers = "?" if card.flowers is None else number(card.flowers)
         if card.fruits_set is None:
             found.append(tr("{} flowers").format(flowers))
         else:
-            found.append(tr("{} set of {} flowers").format(f"{card.fruits_set:,}", flowers))
+            found.append(tr("{} set of {} flowers").format(number(card.fruits_set), flowers))
     return found
 
 

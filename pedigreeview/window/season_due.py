@@ -42,6 +42,7 @@ from pedigreeview.window.labels import (
     sentence,
 )
 from pedigreeview.window.preferences import Preferences
+from pedigreeview.window.saying import say
 from pedigreeview.window.season_undo import UndoLine
 from pedigreeview.window.season_words import days_words, work_words
 from pedigreeview.window.style import step
@@ -90,12 +91,12 @@ class _Item(QFrame):
         self.buttons.setSpacing(s)
         grid.addLayout(self.buttons, 0, 1, 3, 1, Qt.AlignmentFlag.AlignVCenter)
         grid.setColumnStretch(0, 1)
-        self.setAccessibleName(one.words)
+        self.setAccessibleName(say(one.words))
 
     def add(self, text: str, act: Callable[[], None]) -> QPushButton:
         """A button of this item; a screen reader hears what it is for."""
         button = action_button(text, act)
-        button.setAccessibleName(self.tr("{}: {}").format(text, self.one.words))
+        button.setAccessibleName(self.tr("{}: {}").format(text, say(self.one.words)))
         button.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.buttons.addWidget(button)
         return button
@@ -110,8 +111,8 @@ class _Item(QFrame):
 def _why(one: Due) -> str:
     if one.basis is None:
         return ""
-    source = one.basis.source
-    return f"{one.basis.words.rstrip('.')} ({source})." if source else one.basis.words
+    source, words = say(one.basis.source), say(one.basis.words)
+    return f"{words.rstrip('.')} ({source})." if source else words
 
 
 class DueList(QWidget):

@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
-    QFrame,
-    QHBoxLayout,
     QListWidget,
     QListWidgetItem,
     QStackedWidget,
@@ -17,10 +15,11 @@ from PySide6.QtWidgets import (
 )
 
 from pedigreeview.reports.paper_choices import Chosen
-from pedigreeview.window.book_page import BookPage, Shown
+from pedigreeview.window.book_page import BookPage, Shown, Waiting
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.page_side import PageSide, beside
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.saying import say
 from pedigreeview.window.season_board import CrossBoard
@@ -79,23 +78,17 @@ class SeasonPage(BookPage):
         """The parts that were looked at so far; making all four at once would take too long."""
         self._stale: dict[str, bool] = {}
         """Made parts that were not told of the book yet; whether it is the same after an edit."""
-        outer = QHBoxLayout(self)
-        outer.setSpacing(0)
-        outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(self._side_of())
-        outer.addWidget(scrolled(self._middle()), 1)
+        outer = beside(self, self._side_of())
+        self._area = scrolled(self._middle())
+        outer.addWidget(self._area, 1)
         self.parts.setCurrentRow(0)
         self._fit()
 
     def _side_of(self) -> QWidget:
         s = step()
-        self._side = side = QFrame()
-        side.setObjectName("drawer")
-        left = column(s)
-        left.setContentsMargins(2 * s, 3 * s, s, 2 * s)
-        side.setLayout(left)
-        left.addWidget(heading(self.tr("Season"), 2))
-        left.addWidget(sentence(self.tr("What is to be done, and what has become of it."), "soft"))
+        about = self.tr("What is to be done, and what has become of it.")
+        self._side = PageSide(self.tr("Season"), about)
+        left = self._side.body
         self.parts = QListWidget()
         self.parts.setAccessibleName(self.tr("Parts of the season"))
         self.parts.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -124,7 +117,7 @@ class SeasonPage(BookPage):
         held.addStretch(1)
         self.caution_area = scrolled(cautions)
         left.addWidget(self.caution_area, 2)
-        return side
+        return self._side
 
     def _titles(self) -> dict[str, str]:
         return {
@@ -299,6 +292,17 @@ class SeasonPage(BookPage):
         ]
         return self._titles()[DUE], headings, rows
 
+    def unfinished(self) -> dict[str, Any]:
+        """Garden sheets that are half typed in."""
+        sheets = self._made.get(SHEETS)
+        held = sheets.unfinished() if isinstance(sheets, TypingIn) else {}
+        return {"sheets": held} if held else {}
+
+    def take_up(self, held: dict[str, Any]) -> list[Waiting]:
+        """Put in again what was typed of garden sheets."""
+        numbers = self.sheets.take_up(held.get("sheets"))
+        return [(self.tr("garden sheet {}").format(number), SHEETS) for number in numbers]
+
     def part(self) -> str:
         """The part on show."""
         item = self.parts.currentItem()
@@ -328,7 +332,8 @@ class SeasonPage(BookPage):
         self.stack.setCurrentWidget(self._part(word))
 
     def _fit(self) -> None:
-        self._side.setFixedWidth(min(30 * step(), self.width() * 3 // 10))
+        self._side.setFixedWidth(max(17 * step(), min(30 * step(), self.width() * 3 // 10)))
+        self._area.setMinimumWidth(28 * step())
         line = self.fontMetrics().height() + step()
         self.parts.setFixedHeight(len(self._makers) * line + 2 * step())
 

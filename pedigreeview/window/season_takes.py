@@ -23,6 +23,7 @@ from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import Flow, column, sentence
 from pedigreeview.window.season_words import group_word, grouping_words
 from pedigreeview.window.style import current, mixed, step
+from pedigreeview.window.words import number
 
 if TYPE_CHECKING:
     from pedigreeview.planning.take_intervals import TakeInterval
@@ -180,7 +181,7 @@ class Takes(QWidget):
         fruits = sum(row.fruits for row, _ in found)
         left_out = sum(row.left_out for row, _ in found)
         self.shown.setText(
-            self.tr("{} of {} flowers took").format(f"{fruits:,}", f"{flowers:,}")
+            self.tr("{} of {} flowers took").format(number(fruits), number(flowers))
             if flowers
             else ""
         )
@@ -221,7 +222,7 @@ class Takes(QWidget):
         said = self.tr("{}, too few to tell").format(span) if few else span
         cells = (
             group_word(row.group),
-            self.tr("{} of {}").format(f"{row.fruits:,}", f"{row.flowers:,}")
+            self.tr("{} of {}").format(number(row.fruits), number(row.flowers))
             if row.flowers
             else self.tr("not counted"),
             "" if take is None else f"{100 * take:.0f}%",
@@ -250,8 +251,8 @@ class Takes(QWidget):
 
     def _pollinations(self, row: TakeRow) -> str:
         if not row.left_out:
-            return f"{row.pollinations:,}"
-        return self.tr("{}, {} left out").format(f"{row.pollinations:,}", f"{row.left_out:,}")
+            return number(row.pollinations)
+        return self.tr("{}, {} left out").format(number(row.pollinations), number(row.left_out))
 
     def _heights(self) -> None:
         header = self.table.verticalHeader()

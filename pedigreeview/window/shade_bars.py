@@ -16,14 +16,17 @@ __all__ = ["ShadeBars"]
 
 
 class ShadeBars(QFrame):
-    """Tint above, filter below."""
+    """Tint above, filter below.
 
-    def __init__(self, shades: Shades) -> None:
+    marked : whether what is tinted carries the marks of its class, as the map does
+    """
+
+    def __init__(self, shades: Shades, *, marked: bool = False) -> None:
         super().__init__()
         self._shades = shades
-        layout = column(max(2, step() // 2))
+        layout = column(step())
         self.setLayout(layout)
-        self.tints, self.filters = TintBar(), FilterBar()
+        self.tints, self.filters = TintBar(marked=marked), FilterBar()
         layout.addWidget(self.tints)
         layout.addWidget(self.filters)
         self.tints.wanted.connect(shades.want_tint)

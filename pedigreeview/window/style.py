@@ -24,6 +24,7 @@ __all__ = [
     "founder_colour",
     "step",
     "system_name",
+    "worn",
 ]
 
 SERIF = ["Source Serif 4", "Iowan Old Style", "Palatino Linotype", "P052", "Georgia", "Noto Serif"]
@@ -119,6 +120,12 @@ def current_name() -> str:
     return str(_state.get("name", "light"))
 
 
+def worn() -> tuple[str, int] | None:
+    """Name of the theme and size of the text in percent that the program wears; None: bare."""
+    found = _state.get("worn")
+    return found if isinstance(found, tuple) else None
+
+
 def step() -> int:
     """One step of the grid in pixels: half the height of a line of text."""
     return max(6, round(QFontMetrics(QGuiApplication.font()).height() / 2))
@@ -140,6 +147,9 @@ def dress(app: QApplication, name: str, text_percent: int) -> None:
     font = QFont(app.font())
     font.setFamilies(list(theme(name).fonts))
     font.setPointSizeF(base * text_percent / 100)
+    # Qt dresses a widget anew once for each widget that it lies in where one sheet takes the place
+    # of another, which takes five times as long as to take the sheet off and to put one on.
+    app.setStyleSheet("")
     app.setFont(font)
     app.setPalette(_palette(colours))
     app.setStyleSheet(_sheet(colours, font.pointSizeF(), step()))
@@ -265,15 +275,31 @@ QToolButton[role="why"]:hover, QToolButton[role="why"]:checked {{ background: tr
     color: {n["ink"]}; }}
 QToolButton[role="why"]:focus {{ border: 1px solid {n["focus"]}; }}
 QToolButton::menu-indicator {{ image: none; }}
+#tools QToolButton:checked {{ background: {n["accent_soft"]}; border: 2px solid {n["accent"]};
+    padding: {max(0, third // 2 - 1)}px {s - 1}px; }}
+#tools QToolButton[caret="true"] {{ padding-right: {round(2.4 * s)}px; }}
+#tools QToolButton[caret="true"]::menu-indicator {{ subcontrol-origin: padding;
+    subcontrol-position: center right; right: {half}px; width: {s}px; height: {s}px;
+    image: url("{icons}/window-down-{name}.svg"); }}
+#tools QToolButton[segment="first"] {{ border-top-right-radius: 0; border-bottom-right-radius: 0;
+    border-right: none; }}
+#tools QToolButton[segment="middle"] {{ border-radius: 0; }}
+#tools QToolButton[segment="last"] {{ border-top-left-radius: 0; border-bottom-left-radius: 0;
+    border-left: none; }}
+#tools QToolButton[segment]:focus {{ border: 1px solid {n["focus"]}; }}
 
-QLineEdit, QSpinBox, QComboBox, QTextEdit, QPlainTextEdit {{ background: {n["sheet"]};
+QLineEdit, QSpinBox, QDoubleSpinBox, QComboBox, QTextEdit, QPlainTextEdit {{
+    background: {n["sheet"]};
     border: 1px solid {n["rule"]}; border-radius: {third}px; padding: {third}px {s}px;
     min-height: {2 * s}px; selection-background-color: {n["accent"]};
     selection-color: {n["on_accent"]}; }}
 QLineEdit, QComboBox, QTextEdit, QPlainTextEdit {{ placeholder-text-color: {hint}; }}
-QLineEdit:focus, QSpinBox:focus, QComboBox:focus, QTextEdit:focus, QPlainTextEdit:focus {{
-    border: 2px solid {n["focus"]}; padding: {third - 1}px {s - 1}px; }}
-QSpinBox QLineEdit {{ border: none; padding: 0; min-height: 0; background: transparent; }}
+QLineEdit:focus, QSpinBox:focus, QDoubleSpinBox:focus, QComboBox:focus, QTextEdit:focus,
+QPlainTextEdit:focus {{ border: 2px solid {n["focus"]}; padding: {third - 1}px {s - 1}px; }}
+QLineEdit:disabled, QSpinBox:disabled, QDoubleSpinBox:disabled, QComboBox:disabled {{
+    color: {pale}; background: transparent; }}
+QSpinBox QLineEdit, QDoubleSpinBox QLineEdit {{ border: none; padding: 0; min-height: 0;
+    background: transparent; }}
 #tools QSpinBox {{ min-height: {round(1.6 * s)}px;
     padding: {max(1, third // 2)}px 0 {max(1, third // 2)}px {s}px; }}
 QComboBox::drop-down {{ border: none; width: {2 * s}px; }}
@@ -288,6 +314,13 @@ QListView:focus, QTableView:focus, QTreeView:focus {{ border: 1px solid {n["focu
 #drawer QListView::item {{ border: 2px solid transparent; border-radius: {third}px; }}
 #drawer QListView::item:focus {{ border: 2px solid {n["focus"]}; }}
 #drawer QListView::item:selected {{ background: {n["accent_soft"]}; color: {n["ink"]}; }}
+#leaves::tab {{ background: transparent; border: 1px solid transparent;
+    border-bottom: {max(2, s // 4)}px solid transparent; color: {n["soft"]};
+    padding: {third}px 0; margin-right: {s}px; }}
+#leaves::tab:hover {{ color: {n["ink"]}; border-bottom-color: {n["rule"]}; }}
+#leaves::tab:selected {{ color: {n["ink"]}; border-bottom-color: {n["accent"]}; }}
+#leaves::tab:selected:focus {{ border-color: {n["focus"]};
+    border-bottom-color: {n["focus"]}; }}
 QListView::item {{ padding: {third}px {s}px; }}
 QListView::item:hover {{ background: {n["hover"]}; }}
 QTableView {{ gridline-color: {n["rule"]}; }}
@@ -308,11 +341,13 @@ QMenu::item:selected {{ background: {n["accent_soft"]}; color: {n["ink"]}; }}
 QMenu::item:disabled {{ color: {pale}; }}
 QMenu::separator {{ height: 1px; background: {n["rule"]}; margin: {half}px {s}px; }}
 
-QSpinBox::up-button, QSpinBox::down-button {{ border: none; background: transparent;
-    width: {round(1.8 * s)}px; }}
-QSpinBox::up-button:hover, QSpinBox::down-button:hover {{ background: {n["hover"]}; }}
-QSpinBox::up-arrow {{ image: url("{icons}/window-up-{name}.svg"); width: {s}px; height: {s}px; }}
-QSpinBox::down-arrow {{ image: url("{icons}/window-down-{name}.svg");
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ border: none;
+    background: transparent; width: {round(1.8 * s)}px; }}
+QAbstractSpinBox::up-button:hover, QAbstractSpinBox::down-button:hover {{
+    background: {n["hover"]}; }}
+QAbstractSpinBox::up-arrow {{ image: url("{icons}/window-up-{name}.svg");
+    width: {s}px; height: {s}px; }}
+QAbstractSpinBox::down-arrow {{ image: url("{icons}/window-down-{name}.svg");
     width: {s}px; height: {s}px; }}
 QComboBox::down-arrow {{ image: url("{icons}/window-down-{name}.svg");
     width: {round(1.2 * s)}px; height: {round(1.2 * s)}px; }}
@@ -330,6 +365,19 @@ QMenu::indicator:checked {{ border-radius: {half}px; background: {n["accent"]}; 
 QRadioButton, QCheckBox {{ spacing: {s}px; background: transparent; padding: {third}px; }}
 QRadioButton:focus, QCheckBox:focus {{ border: 1px solid {n["focus"]};
     border-radius: {third}px; }}
+QSlider {{ border: 1px solid transparent; border-radius: {third}px; min-height: {2 * s}px; }}
+QSlider:focus {{ border: 1px solid {n["focus"]}; }}
+QSlider::groove:horizontal {{ background: {n["rule"]}; border-radius: {max(1, s // 4)}px;
+    height: {max(2, s // 2)}px; margin: 0 {third}px; }}
+QSlider::sub-page:horizontal {{ background: {n["accent"]}; border-radius: {max(1, s // 4)}px;
+    margin: 0 {third}px; }}
+QSlider::handle:horizontal {{ background: {n["sheet"]}; border: 2px solid {n["accent"]};
+    border-radius: {round(0.7 * s)}px; width: {2 * round(0.7 * s) - 4}px;
+    margin: -{round(0.7 * s) - max(1, s // 4)}px 0; }}
+QSlider::handle:horizontal:hover {{ background: {n["accent_soft"]}; }}
+QSlider::handle:horizontal:focus {{ background: {n["accent"]}; border-color: {n["focus"]}; }}
+QSlider::sub-page:horizontal:disabled, QSlider::handle:horizontal:disabled {{
+    background: {n["rule"]}; border-color: {n["soft"]}; }}
 QProgressBar {{ background: {n["sheet"]}; border: 1px solid {n["rule"]};
     border-radius: {third}px; max-height: {s}px; min-height: {s}px; }}
 QProgressBar::chunk {{ background: {n["accent"]}; }}

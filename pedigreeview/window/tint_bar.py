@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from PySide6.QtCore import QRectF, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
@@ -12,9 +12,13 @@ from PySide6.QtWidgets import QComboBox, QFrame, QSizePolicy, QWidget
 from pedigreeview.drawing.gene_tint import gene_choices
 from pedigreeview.drawing.overview_raster import pattern
 from pedigreeview.drawing.signs import colour
+from pedigreeview.drawing.tags import Dress, draw_swatch, tag_path
+from pedigreeview.drawing.theme import theme
 from pedigreeview.drawing.tinting import Tint, TintKey, Wanted
 from pedigreeview.window.labels import Flow, column, sentence
-from pedigreeview.window.style import current, step
+from pedigreeview.window.saying import say
+from pedigreeview.window.style import current, current_name, step
+from pedigreeview.window.words import number
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -25,19 +29,31 @@ _MOST_LISTED = 400
 """Founders that are listed at most; a longer list is no help."""
 
 
-class KeyView(QWidget):
-    """The key of a tint: a ramp with numbers, or a patch with its words for each class."""
+class _Cell(NamedTuple):
+    """A patch of the key with what stands beside it."""
 
-    def __init__(self) -> None:
+    dress: Dress
+    words: str
+    plants: str
+
+
+class KeyView(QWidget):
+    """The key of a tint: a ramp with numbers, or a patch with its words for each class.
+
+    marked : whether the classes carry marks besides their colours, as on the map
+    """
+
+    def __init__(self, *, marked: bool = False) -> None:
         super().__init__()
         self._key: TintKey | None = None
+        self._mixed, self._marked = False, marked
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.hide()
 
     def show_key(self, key: TintKey | None) -> None:
         """Show a key; None shows nothing."""
         self._key = key
-        words = key.words() if key is not None else ""
+        words = say(key.words()) if key is not None else ""
         self.setAccessibleName(self.tr("Key of the tint"))
         self.setAccessibleDescription(words)
         self.setToolTip(words)
@@ -49,19 +65,39 @@ class KeyView(QWidget):
         """The key on show."""
         return self._key
 
-    def _cells(self) -> list[tuple[str, str]]:
-        """Colour and words of every patch."""
-        if self._key is None:
+    def show_mixed(self, mixed: bool) -> None:
+        """Say whether the picture has packs of plants that differ."""
+        if mixed != self._mixed:
+            self._mixed = mixed
+            self.updateGeometry()
+            self.update()
+
+    def _cells(self) -> list[_Cell]:
+        """Every patch, as the tags of its class look, with its words and its count."""
+        key, patterned = self._key, theme(current_name()).patterned
+        if key is None or not key.entries:
             return []
-        return [(item.colour, f"{item.words} {item.plants:,}") for item in self._key.entries]
+        found = [
+            _Cell(Dress(tint="" if patterned else item.colour, mark=at), say(item.words), count)
+            for at, item in enumerate(key.entries)
+            for count in (f"{number(item.plants)}",)
+        ]
+        if self._mixed:
+            ends = (key.entries[0].colour, 0.5), (key.entries[-1].colour, 0.5)
+            found.append(_Cell(Dress(mixed=ends), self.tr("mixed pack"), ""))
+        if key.missing:
+            found.append(_Cell(Dress(), self.tr("no value"), number(key.missing)))
+        return found
 
     def _places(self, width: int) -> tuple[list[QRectF], int]:
         """Where the patches with their words lie at a width, and the height that they take."""
         metrics, line = self.fontMetrics(), self._line()
         x = y = 0.0
         found = []
-        for _, words in self._cells():
-            wide = metrics.horizontalAdvance(words) + line + step()
+        for cell in self._cells():
+            wide = metrics.horizontalAdvance(cell.words) + line + 2 * step()
+            if cell.plants:
+                wide += metrics.horizontalAdvance(cell.plants) + step()
             if x and x + wide > width:
                 x, y = 0.0, y + line
             found.append(QRectF(x, y, wide, line))
@@ -97,6 +133,8 @@ class KeyView(QWidget):
         try:
             painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
             if self._key.ramp:
+                # The scale is not turned round, so neither are the numbers below it.
+                painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
                 self._ramp(painter, self._key)
             else:
                 self._patches(painter)
@@ -128,25 +166,32 @@ class KeyView(QWidget):
             )
 
     def _patches(self, painter: QPainter) -> None:
-        side = self._line() / 2
-        places = self._places(self.width())[0]
-        for number, ((shade, words), rect) in enumerate(zip(self._cells(), places, strict=True)):
-            patch = QRectF(rect.left(), rect.center().y() - side / 2, side * 1.3, side)
-            painter.fillRect(patch, colour(shade))
-            self._pattern(painter, number, patch, shade)
-            painter.setPen(QPen(current().soft, 1))
-            painter.drawRect(patch)
-            painter.setPen(current().ink)
-            painter.drawText(
-                rect.adjusted(side * 1.3 + 5, 0, 0, 0), Qt.AlignmentFlag.AlignVCenter, words
-            )
+        high, colours = self._line() * 0.6, current()
+        metrics = self.fontMetrics()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        for cell, rect in zip(self._cells(), self._places(self.width())[0], strict=True):
+            patch = QRectF(rect.left() + 1, rect.center().y() - high / 2, high * 1.4, high)
+            draw_swatch(painter, patch, theme(current_name()), cell.dress)
+            if self._marked:
+                self._pattern(painter, cell.dress, patch)
+            words = rect.adjusted(high * 1.4 + step() * 0.75, 0, 0, 0)
+            painter.setPen(colours.ink)
+            painter.drawText(words, Qt.AlignmentFlag.AlignVCenter, cell.words)
+            words.setLeft(words.left() + metrics.horizontalAdvance(cell.words) + step())
+            painter.setPen(colours.soft)
+            painter.drawText(words, Qt.AlignmentFlag.AlignVCenter, cell.plants)
 
-    def _pattern(self, painter: QPainter, number: int, patch: QRectF, shade: str) -> None:
-        """The marks by which the map tells a class without its colour."""
-        marks = pattern(number, int(patch.height()), int(patch.width()))
-        dark = QColor(shade).darker(200)
+    def _pattern(self, painter: QPainter, dress: Dress, patch: QRectF) -> None:
+        """The marks by which the map tells a class without its colour, made as there."""
+        if dress.mark < 0 or not dress.tint:
+            return
+        marks = pattern(dress.mark, int(patch.height()) - 1, int(patch.width()) - 1)
+        dark = QColor(dress.tint).darker(200)
+        outline = tag_path(patch, min(6.0, patch.height() * 0.3))
         for y, x in zip(*(side.tolist() for side in marks.nonzero()), strict=True):
-            painter.fillRect(QRectF(patch.left() + x, patch.top() + y, 1, 1), dark)
+            spot = QRectF(patch.left() + x + 0.5, patch.top() + y + 0.5, 1, 1)
+            if outline.contains(spot):
+                painter.fillRect(spot, dark)
 
 
 class TintBar(QFrame):
@@ -155,7 +200,7 @@ class TintBar(QFrame):
     wanted = Signal(object)
     """A `Wanted`, or None for plain paper."""
 
-    def __init__(self) -> None:
+    def __init__(self, *, marked: bool = False) -> None:
         super().__init__()
         self.setObjectName("tints")
         s = step()
@@ -184,7 +229,7 @@ class TintBar(QFrame):
         self.trait.setAccessibleName(self.tr("Trait"))
         self.gene = QComboBox()
         self.gene.setAccessibleName(self.tr("Gene and allele that may be carried"))
-        self.key = KeyView()
+        self.key = KeyView(marked=marked)
         self.note = sentence("", "soft")
         for widget in (self.kind, self.founder, self.trait, self.gene, self.key):
             flow.addWidget(widget)

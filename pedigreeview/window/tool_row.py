@@ -50,8 +50,10 @@ class Tools(QWidget):
         self.up = DepthSpin(self.tr("Generations up"), preferences.generations_up)
         self.down = DepthSpin(self.tr("Generations down"), preferences.generations_down)
         self.further = self._button("−", self.tr("Further"))
-        self.fit = self._button(self.tr("Fit"), self.tr("Fit the picture"))
+        self.fit = self._button("", "")
+        self.say_fit(all_next=False)
         self.nearer = self._button("+", self.tr("Nearer"))
+        self.zoom = _joined(self.further, self.fit, self.nearer)
         self.whole = self._button(
             self.tr("Whole book"),
             self.tr("Show the whole book, or the focus again"),
@@ -94,9 +96,7 @@ class Tools(QWidget):
             self.index,
             deep,
             low,
-            self.further,
-            self.fit,
-            self.nearer,
+            self.zoom,
             self.whole,
             self.ways,
             self.shades,
@@ -111,9 +111,7 @@ class Tools(QWidget):
             self.marks,
             self.key,
             self.whole,
-            self.further,
-            self.nearer,
-            self.fit,
+            self.zoom,
             self.shades,
             self.ways,
             low,
@@ -137,9 +135,31 @@ class Tools(QWidget):
     def _with_menu(self, text: str, name: str) -> tuple[QToolButton, QMenu]:
         button = plain_button(text, name)
         button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        button.setProperty("caret", True)
         menu = QMenu(button)
         button.setMenu(menu)
         return button, menu
+
+    def offer(self, plants: bool) -> None:
+        """Let the tools be used that do something: none in a book without plants."""
+        for item in self.items:
+            item.setEnabled(plants)
+
+    def say_fit(self, all_next: bool) -> None:
+        """Say what the next press of Fit does.
+
+        all_next : it shows all of the picture, whether its codes can be read or not
+        """
+        if all_next:
+            text = self.tr("Fit all")
+            name = self.tr("Show all of the picture, though its codes are too small to read")
+        else:
+            text = self.tr("Fit")
+            name = self.tr("Show as much of the picture as its codes can be read in")
+        self.fit.setText(text)
+        self.fit.setAccessibleName(name)
+        self.fit.setToolTip(name)
+        self.arrange()
 
     def set_trail(self, html: str) -> None:
         """Show the plants visited, as far as there is room for all of them."""
@@ -193,9 +213,12 @@ class Tools(QWidget):
 
     def _fill(self) -> None:
         self._menu.clear()
+        parts = (self.further, self.fit, self.nearer)
+        held: list[QWidget] = []
         for item in self.items:
-            if not item.isHidden() or item is self.trail:
-                continue
+            if item.isHidden() and item is not self.trail:
+                held += parts if item is self.zoom else (item,)
+        for item in held:
             if isinstance(item, QToolButton) and item.menu() is not None:
                 inner = self._menu.addMenu(item.text())
                 inner.aboutToShow.connect(partial(self._fill_inner, inner, item.menu()))
@@ -219,6 +242,19 @@ class Tools(QWidget):
 
     def _add(self, text: str, act: Callable[[], object]) -> None:
         self._menu.addAction(text).triggered.connect(lambda: act())
+
+
+def _joined(*buttons: QToolButton) -> QWidget:
+    """Buttons side by side without a gap, as the segments of one."""
+    holder = QWidget()
+    layout = QHBoxLayout(holder)
+    layout.setContentsMargins(0, 0, 0, 0)
+    layout.setSpacing(0)
+    for at, button in enumerate(buttons):
+        place = "first" if at == 0 else "last" if at == len(buttons) - 1 else "middle"
+        button.setProperty("segment", place)
+        layout.addWidget(button)
+    return holder
 
 
 def _captioned(text: str, widget: QWidget) -> QWidget:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from pathlib import Path
 from xml.etree import ElementTree
 
-from PySide6.QtCore import QCoreApplication, QLocale, QObject, Qt, QTranslator
+from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QObject, Qt, QTranslator
 from PySide6.QtWidgets import QApplication
 
 from pedigreeview.book.recording.typed_dates import ENGLISH, DateWords
@@ -28,6 +28,7 @@ __all__ = [
 ]
 
 ENGLISH_CODE = "en"
+_TRANSLATIONS = QLibraryInfo.LibraryPath.TranslationsPath
 WINDOW, ENGINE = "Window", "Engine"
 """Contexts of a `.ts` file: texts of the window, and templates of sentences made below it."""
 
@@ -74,7 +75,7 @@ class Language(QTranslator):
         return self._texts.get(sourceText)  # type: ignore[return-value]
 
 
-_spoken: list[Language] = []
+_spoken: list[QTranslator] = []
 
 
 def speak(app: QApplication, code: str) -> str:
@@ -91,9 +92,12 @@ def speak(app: QApplication, code: str) -> str:
     if code not in languages()[1:]:
         code = ENGLISH_CODE
     else:
-        language = Language(code)
-        _spoken.append(language)
+        language, of_qt = Language(code), QTranslator()
+        # The words of Qt's own dialogs and of the menus of its fields; the last one is asked first.
+        if of_qt.load(f"qtbase_{code}", QLibraryInfo.path(_TRANSLATIONS)):
+            app.installTranslator(of_qt)
         app.installTranslator(language)
+        _spoken.extend((language, of_qt))
     QLocale.setDefault(QLocale(code))
     if QLocale(code).textDirection() == Qt.LayoutDirection.RightToLeft:
         app.setLayoutDirection(Qt.LayoutDirection.RightToLeft)
@@ -102,14 +106,14 @@ def speak(app: QApplication, code: str) -> str:
 
 def spoken() -> str:
     """The code of the language that the window speaks."""
-    return _spoken[0].code if _spoken else ENGLISH_CODE
+    return next((one.code for one in _spoken if isinstance(one, Language)), ENGLISH_CODE)
 
 
 def date_words() -> DateWords:
     """The words for days and months in the language that is spoken."""
     if not _spoken:
         return ENGLISH
-    locale = QLocale(_spoken[0].code)
+    locale = QLocale(spoken())
     low = QLocale.FormatType.LongFormat
 
     def tr(text: str) -> str:

@@ -10,12 +10,11 @@ import csv
 import datetime
 import io
 from collections.abc import Callable
-from typing import TYPE_CHECKING
+from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QComboBox,
     QHBoxLayout,
     QHeaderView,
@@ -37,23 +36,20 @@ from pedigreeview.book.recording.typed_dates import Order
 from pedigreeview.book.recording.typing_in import type_sheet_in
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.forms.fields import DateField, TextField
-from pedigreeview.window.labels import Flow, action_button, column, sentence
+from pedigreeview.window.labels import Flow, action_button, column, say_in, sentence
 from pedigreeview.window.preferences import Preferences
-from pedigreeview.window.score_sheet import _Grid as Grid
 from pedigreeview.window.season_undo import UndoLine
 from pedigreeview.window.style import current, step
+from pedigreeview.window.typing_grid import TypingGrid
 from pedigreeview.window.typing_model import SheetModel
 from pedigreeview.window.words import count
-
-if TYPE_CHECKING:
-    pass
 
 __all__ = ["TypingIn"]
 
 _Cell = tuple[int, int]
 
 
-class _SheetGrid(Grid):
+class _SheetGrid(TypingGrid):
     """The grid of scores, in which Ctrl+Enter records the whole sheet."""
 
     recorded = Signal()
@@ -127,16 +123,9 @@ class TypingIn(QWidget):
 
     def _grid(self) -> QWidget:
         s = step()
-        self.view = _SheetGrid()
+        name = self.tr("The sheet, row by row as it was printed")
+        self.view = _SheetGrid(self.model, name)
         self.view.recorded.connect(self.record)
-        self.view.setModel(self.model)
-        self.view.setAccessibleName(self.tr("The sheet, row by row as it was printed"))
-        self.view.setSelectionMode(QAbstractItemView.SelectionMode.ContiguousSelection)
-        self.view.setEditTriggers(
-            QAbstractItemView.EditTrigger.DoubleClicked
-            | QAbstractItemView.EditTrigger.EditKeyPressed
-            | QAbstractItemView.EditTrigger.AnyKeyPressed
-        )
         header = self.view.horizontalHeader()
         header.setMinimumSectionSize(10 * s)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -279,13 +268,50 @@ class TypingIn(QWidget):
         else:
             self.print_first.setFocus()
 
+    # What is half typed -------------------------------------------------------------------------
+
+    def unfinished(self) -> dict[str, Any]:
+        """What was typed and not recorded, by the number of its sheet; {} for nothing."""
+        sheets = {
+            number: [[row, at, text] for (row, at), text in sorted(cells.items())]
+            for number, cells in self._typed.items()
+            if cells
+        }
+        if not sheets:
+            return {}
+        return {"cells": sheets, "date": self.date.lasting(), "by": self.by.value}
+
+    def take_up(self, held: object) -> list[str]:
+        """Put in again what was typed when the book was closed.
+
+        Returns
+        -------
+        the numbers of the sheets of which something was typed; the first of them is on show
+        """
+        if not isinstance(held, dict) or not isinstance(held.get("cells"), dict):
+            return []
+        found = []
+        for number, cells in held["cells"].items():
+            if self.which.findData(number) < 0:
+                continue
+            typed = self._typed.setdefault(number, {})
+            for cell in cells if isinstance(cells, list) else ():
+                match cell:
+                    case [int(row), int(at), str(text)]:
+                        typed[row, at] = text
+            if typed:
+                found.append(number)
+        if found:
+            self.date.set_text(str(held.get("date", "")))
+            self.by.set_text(str(held.get("by", "")))
+            self.which.setCurrentIndex(self.which.findData(found[0]))
+            self._turn()
+        return found
+
     # What is said -------------------------------------------------------------------------------
 
     def _say(self, text: str, *, wrong: bool = False) -> None:
-        self.said.setText(text)
-        self.said.setProperty("role", "fault" if wrong else "soft")
-        self.said.style().unpolish(self.said)
-        self.said.style().polish(self.said)
+        say_in(self.said, text, "fault" if wrong else "soft")
 
     def _tell(self) -> None:
         sheet = self.model.sheet

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLay
 
 from pedigreeview.window.answers import Reason, percent
 from pedigreeview.window.labels import clear, column, sentence
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count, named
 
@@ -224,7 +225,8 @@ class WhyPanel(QFrame):
         self.lit.emit(paths)
 
     def _add_rule(self, formula: str, source: str, base: str) -> None:
-        base = base.removeprefix("Base: ")
+        told = say(base)
+        base = told.partition(": ")[2] if base.startswith("Base: ") else told
         for title, text in (
             (self.tr("Formula"), formula),
             (self.tr("Source"), source[:1].upper() + source[1:]),

@@ -28,6 +28,7 @@ __all__ = [
     "link",
     "links",
     "named",
+    "number",
     "origin",
     "page_link",
     "page_of_link",
@@ -72,6 +73,13 @@ def page_link(page: str, shown: str) -> str:
 def page_of_link(address: str) -> str:
     """The page behind a link made by `page_link`, or ''."""
     return address[len(_PAGE) :] if address.startswith(_PAGE) else ""
+
+
+def number(value: int) -> str:
+    """A whole number as the language writes it: 12,345 or 12.345."""
+    whole = int(value)
+    # Qt knows no longer numbers than those of 64 bits.
+    return QLocale().toString(whole) if abs(whole) < 2**63 else f"{whole:,}"
 
 
 def count(number: int, one: str, many: str) -> str:

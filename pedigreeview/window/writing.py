@@ -6,7 +6,7 @@ or what the page that asks for it says.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
 from typing import TYPE_CHECKING, Any
@@ -20,6 +20,7 @@ from pedigreeview.window.words import named
 
 if TYPE_CHECKING:
     from pedigreeview.book.edits import Edit
+    from pedigreeview.book.records import Plant
     from pedigreeview.window.main_window import MainWindow
 
 __all__ = ["Entry", "Writing"]
@@ -96,7 +97,38 @@ class Writing(QObject):
             # The form would be refused at its end; the book is kept first, with one click.
             window.door.keep_as_book(lambda: self.open(name, **what))
             return
-        window.bench.lay(self._make(name, what))
+        form = self._make(name, what)
+        if name == "variety":
+            form.recorded.connect(self._show_new)
+        window.bench.lay(form)
+
+    def begin(self, what: str) -> None:
+        """Begin what an empty picture invites to: a form by its name, a selfing or a table."""
+        if what == "table":
+            self._window.asides.bring_in()
+        elif what == "selfing":
+            self.open("cross", way="selfing")
+        else:
+            self.open(what)
+
+    def _show_new(self, plant: Plant) -> None:
+        """A variety hangs on nothing yet: unless it comes into focus, it is nowhere to be seen."""
+        if self._window.page() == "pedigree":
+            self._window.pedigree.focus_on(plant.plant)
+
+    def take_up(self, name: str, typed: Mapping[str, str]) -> Form | None:
+        """Lay a form out again as it stood when the book was closed; None if it is no form."""
+        if name not in {entry.name for group in self.entries() for entry in group}:
+            return None
+        form = self._make(name, {})
+        self._window.bench.lay(form)
+        form.take_up(typed)
+        return form
+
+    def words_of(self, name: str) -> str:
+        """What a form is called, as the menu has it."""
+        texts = {entry.name: entry.text for group in self.entries() for entry in group}
+        return texts.get(name, "").replace("&", "").removesuffix("…").strip()
 
     def marked(self) -> str:
         """The plant that is marked."""
@@ -146,7 +178,9 @@ class Writing(QObject):
             "gene": lambda: other.GeneForm(desk, preferences),
             "genotype": lambda: other.GenotypeForm(desk, preferences, plant),
         }
-        return makers[name]()
+        form = makers[name]()
+        form.opened_as = name
+        return form
 
     def for_table(self, table: str) -> str:
         """The form that makes a new record of a table; '' if none does."""

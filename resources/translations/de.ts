@@ -32,6 +32,11 @@
         <translation> und {} weitere</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/picture_fields.py"/>
+        <source> mm</source>
+        <translation> mm</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/base_panel.py"/>
         <location filename="../../pedigreeview/window/why_panel.py"/>
         <source> of {}</source>
@@ -44,8 +49,7 @@
         <translation> oder </translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/wizard.py"/>
-        <location filename="../../pedigreeview/window/merging_dialog.py"/>
+        <location filename="../../pedigreeview/window/importing/bringing_dialog.py"/>
         <source> … and {} more</source>
         <translation> … und {} weitere</translation>
     </message>
@@ -366,8 +370,7 @@
         <translation>Geführt &amp;als</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/new_place.py"/>
-        <location filename="../../pedigreeview/window/new_book.py"/>
+        <location filename="../../pedigreeview/window/book_place.py"/>
         <source>&amp;Kept in</source>
         <translation>Gespeichert &amp;in</translation>
     </message>
@@ -901,6 +904,26 @@
         <translation>(welche den Samen trug, ist unbekannt)</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>+ a cross</source>
+        <translation>+ eine Kreuzung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>+ a partner</source>
+        <translation>+ ein Partner</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>+ a plant</source>
+        <translation>+ eine Pflanze</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>+ its seed</source>
+        <translation>+ ihr Saatgut</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/card_notes.py"/>
         <source>+ note</source>
         <translation>+ Notiz</translation>
@@ -929,6 +952,11 @@
         <location filename="../../pedigreeview/window/parents_sliders.py"/>
         <source>1 less the F that their progeny would have.</source>
         <translation>1 minus dem F, das die Nachkommen hätten.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_key.py"/>
+        <source>1 other</source>
+        <translation>1 anderer</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/parents_asking.py"/>
@@ -1009,6 +1037,11 @@
         <location filename="../../pedigreeview/window/backups_dialog.py"/>
         <source>A backup is made when the book is opened and has changed since the last one. The last {} and the newest of each month are kept, in {}.</source>
         <translation>Eine Sicherung entsteht beim Öffnen, wenn sich das Buch seit der letzten geändert hat. Die letzten {} und die neueste jedes Monats bleiben erhalten, in {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>A bar over a plant: ancestor of {}; a bar under it: descendant; other plants are paler.</source>
+        <translation>Balken über einer Pflanze: Ahne von {}; Balken darunter: Nachfahre; andere Pflanzen sind blasser.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/help_pages.py"/>
@@ -1243,12 +1276,17 @@
     <message>
         <location filename="../../pedigreeview/window/relatedness_choice.py"/>
         <source>All plants kept</source>
-        <translation>Alle behaltenen Pflanzen</translation>
+        <translation>Alle Behaltenen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/correcting_dialog.py"/>
         <source>All plants of the cross</source>
         <translation>Alle Pflanzen der Kreuzung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/legend_panel.py"/>
+        <source>All signs</source>
+        <translation>Alle Zeichen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/relatedness_page.py"/>
@@ -1315,6 +1353,11 @@
         <location filename="../../pedigreeview/window/heat_map.py"/>
         <source>Arrow keys move from pair to pair; Enter explains the pair.</source>
         <translation>Die Pfeiltasten gehen von Paar zu Paar; Eingabe erklärt das Paar.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas.py"/>
+        <source>Arrow keys walk: up to the seed parent, down to progeny.</source>
+        <translation>Pfeiltasten gehen: hinauf zum Samenelter, hinab zu den Nachkommen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/forms/other.py"/>
@@ -1640,6 +1683,11 @@
         <translation>Tabelle einlesen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>Bring in a table …</source>
+        <translation>Eine Tabelle einlesen …</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/menus.py"/>
         <source>Bring in another boo&amp;k …</source>
         <translation>Ein anderes &amp;Buch einlesen …</translation>
@@ -1671,8 +1719,7 @@
         <translation>Wird eingelesen …</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/new_place.py"/>
-        <location filename="../../pedigreeview/window/new_book.py"/>
+        <location filename="../../pedigreeview/window/book_place.py"/>
         <location filename="../../pedigreeview/window/print_view.py"/>
         <location filename="../../pedigreeview/window/relatedness_save.py"/>
         <location filename="../../pedigreeview/window/rescue_dialog.py"/>
@@ -1739,21 +1786,11 @@
         <translation>Eingelesen:</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/book_settings.py"/>
-        <location filename="../../pedigreeview/window/correcting_dialog.py"/>
-        <location filename="../../pedigreeview/window/deleting_dialog.py"/>
-        <location filename="../../pedigreeview/window/export_dialog.py"/>
-        <location filename="../../pedigreeview/window/founders_question.py"/>
+        <location filename="../../pedigreeview/window/importing/bringing_dialog.py"/>
         <location filename="../../pedigreeview/window/importing/entrance.py"/>
-        <location filename="../../pedigreeview/window/importing/wizard.py"/>
-        <location filename="../../pedigreeview/window/merging_dialog.py"/>
-        <location filename="../../pedigreeview/window/new_book.py"/>
+        <location filename="../../pedigreeview/window/labels.py"/>
         <location filename="../../pedigreeview/window/papers/papers_dialog.py"/>
-        <location filename="../../pedigreeview/window/print_view.py"/>
-        <location filename="../../pedigreeview/window/relatedness_save.py"/>
         <location filename="../../pedigreeview/window/report_dialog.py"/>
-        <location filename="../../pedigreeview/window/save_copy.py"/>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
         <location filename="../../pedigreeview/window/strips.py"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
@@ -1788,6 +1825,13 @@
         <location filename="../../pedigreeview/window/answers.py"/>
         <source>Cannot be stated: one of the two is a pool whose plants are taken as unlike.</source>
         <translation>Nicht anzugeben: Einer der beiden ist ein Pool, dessen Pflanzen als ungleich gelten.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
+        <location filename="../../pedigreeview/window/picture_fields.py"/>
+        <location filename="../../pedigreeview/window/relatedness_save.py"/>
+        <source>Caption</source>
+        <translation>Bildunterschrift</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/card.py"/>
@@ -2009,7 +2053,7 @@
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/card.py"/>
+        <location filename="../../pedigreeview/window/card_tag.py"/>
         <source>Close the card</source>
         <translation>Karteikarte schließen</translation>
     </message>
@@ -2110,9 +2154,9 @@
         <translation>Codes der Pflanzen</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/map_page.py"/>
-        <source>Colours are the founders' shares of each plant, grey what is unknown.</source>
-        <translation>Die Farben sind die Gründeranteile jeder Pflanze, grau ist unbekannt.</translation>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>Colours are the founders' shares of each plant, pale grey what is unknown.</source>
+        <translation>Die Farben sind die Gründeranteile jeder Pflanze, blassgrau ist unbekannt.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/importing/columns_step.py"/>
@@ -2287,6 +2331,7 @@
         <translation>Kreuzung {} steht im Buch.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/legend_panel.py"/>
         <location filename="../../pedigreeview/window/reciprocals_counts.py"/>
         <location filename="../../pedigreeview/window/record_words.py"/>
         <location filename="../../pedigreeview/window/season_takes.py"/>
@@ -2316,7 +2361,7 @@
     <message>
         <location filename="../../pedigreeview/window/season_page.py"/>
         <source>Crosses on their way</source>
-        <translation>Laufende Kreuzungen</translation>
+        <translation>Im Gang</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/parents_several.py"/>
@@ -2622,9 +2667,14 @@
         <translation>Punkte je Zoll</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/map_page.py"/>
-        <source>Dotted lines come from pollen parents. Of a marked plant: ancestors full with full lines, what came from it hatched with dashed lines.</source>
-        <translation>Gepunktete Linien kommen von Pollenelter. Bei einer markierten Pflanze: Ahnen voll mit vollen Linien, was aus ihr kam schraffiert mit gestrichelten.</translation>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>Dots stand for no value.</source>
+        <translation>Punkte stehen für keinen Wert.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>Dotted lines come from pollen parents.</source>
+        <translation>Gepunktete Linien kommen von Pollenelter.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/code_fields.py"/>
@@ -2770,7 +2820,7 @@
         <translation>Jede Pflanze der Reihe ist mit gleicher Wahrscheinlichkeit ein Abweicher.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/wizard.py"/>
+        <location filename="../../pedigreeview/window/importing/rows_below.py"/>
         <source>Every row can be read.</source>
         <translation>Jede Zeile ist lesbar.</translation>
     </message>
@@ -3065,8 +3115,12 @@
         <translation>Einpassen</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/tag_menu.py"/>
         <location filename="../../pedigreeview/window/tool_row.py"/>
+        <source>Fit all</source>
+        <translation>Alles einpassen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/tag_menu.py"/>
         <source>Fit the picture</source>
         <translation>Bild einpassen</translation>
     </message>
@@ -3132,9 +3186,14 @@
         <translation>Ihre Verwandten einklappen</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/card.py"/>
+        <location filename="../../pedigreeview/window/card_tag.py"/>
         <source>Fold the card to its title</source>
         <translation>Karteikarte auf den Titel zuklappen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/legend_panel.py"/>
+        <source>Fold the key to its title</source>
+        <translation>Legende bis auf den Titel einklappen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/export_dialog.py"/>
@@ -3215,6 +3274,7 @@
     </message>
     <message>
         <location filename="../../pedigreeview/window/groups.py"/>
+        <location filename="../../pedigreeview/window/legend_panel.py"/>
         <location filename="../../pedigreeview/window/tint_bar.py"/>
         <source>Founders</source>
         <translation>Gründer</translation>
@@ -3223,6 +3283,11 @@
         <location filename="../../pedigreeview/window/export_dialog.py"/>
         <source>Founders after the Multi-Crop Passport Descriptors, version 2.1.</source>
         <translation>Gründer nach den Multi-Crop Passport Descriptors, Fassung 2.1.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_key.py"/>
+        <source>Founders and their colours</source>
+        <translation>Gründer und ihre Farben</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/base_panel.py"/>
@@ -3253,6 +3318,11 @@
         <location filename="../../pedigreeview/window/season_page.py"/>
         <source>From the records and from how long the crop takes. Your own records count first, where there are enough.</source>
         <translation>Aus den Aufzeichnungen und der üblichen Dauer bei der Kulturart. Eigene Aufzeichnungen gehen vor, wo es genug gibt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/picture_fields.py"/>
+        <source>From {} to {} mm, blank on all four sides.</source>
+        <translation>{} bis {} mm, leer auf allen vier Seiten.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/season_words.py"/>
@@ -3290,6 +3360,11 @@
         <translation>Voll ab sieben Tagen; halb, wo nichts aufgezeichnet ist.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>Full lines lead to its ancestors, dashed ones to its descendants.</source>
+        <translation>Volle Linien führen zu ihren Ahnen, gestrichelte zu ihren Nachfahren.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/tool_row.py"/>
         <source>Further</source>
         <translation>Weiter weg</translation>
@@ -3298,6 +3373,11 @@
         <location filename="../../pedigreeview/window/papers/pages_preview.py"/>
         <source>Further (-)</source>
         <translation>Weiter weg (-)</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/save_picture.py"/>
+        <source>GEXF, the network as a graph</source>
+        <translation>GEXF, das Netz als Graph</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/welcome.py"/>
@@ -3460,11 +3540,6 @@
         <location filename="../../pedigreeview/window/save_picture.py"/>
         <source>GraphML, the network as a graph</source>
         <translation>GraphML, das Netz als Graph</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
-        <source>Grey, with patterns for founders</source>
-        <translation>Grau, mit Mustern für Gründer</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/group_panel.py"/>
@@ -3737,7 +3812,7 @@
         <translation>Gemeinsam in Blüte</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/print_view.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>In grey, founders told apart by pattern</source>
         <translation>In Grau, Gründer am Muster zu unterscheiden</translation>
     </message>
@@ -3777,6 +3852,7 @@
         <translation>In welcher Reihenfolge stehen die Datumsangaben?</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/picture_fields.py"/>
         <location filename="../../pedigreeview/window/report_form.py"/>
         <source>In your own words, below the title</source>
         <translation>In eigenen Worten, unter dem Titel</translation>
@@ -3844,6 +3920,12 @@
         <translation>Bekommt den Code {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/importing/wizard.py"/>
+        <location filename="../../pedigreeview/window/merging_dialog.py"/>
+        <source>It is being written in the book and cannot be stopped any more; afterwards undo takes it back.</source>
+        <translation>Es wird gerade ins Buch geschrieben und lässt sich nicht mehr stoppen; danach nimmt Rückgängig es zurück.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/forms/growing.py"/>
         <source>It is not said how many plants.</source>
         <translation>Es ist nicht gesagt, wie viele Pflanzen.</translation>
@@ -3892,6 +3974,11 @@
         <location filename="../../pedigreeview/window/deleting_dialog.py"/>
         <source>Its progeny, scores and notes go to that plant; {} is deleted.</source>
         <translation>Ihre Nachkommen, Bonituren und Notizen kommen zu jener Pflanze; {} wird gelöscht.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/save_picture.py"/>
+        <source>JSON, the network as nodes and links</source>
+        <translation>JSON, das Netz als Knoten und Verbindungen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging_page.py"/>
@@ -4032,11 +4119,6 @@
         <translation>Sp&amp;rache</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
-        <source>Landscape</source>
-        <translation>Querformat</translation>
-    </message>
-    <message>
         <location filename="../../pedigreeview/window/relatedness_page.py"/>
         <source>Larger squares (+)</source>
         <translation>Größere Felder (+)</translation>
@@ -4150,6 +4232,16 @@
         <location filename="../../pedigreeview/window/page_ways.py"/>
         <source>Lineage of {} by cytoplasm</source>
         <translation>Abstammung von {} nach Zytoplasma</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/legend_panel.py"/>
+        <source>Lines</source>
+        <translation>Linien</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>Lines lead two generations up (full) and down (dashed) only: {} of {} to relatives.</source>
+        <translation>Linien führen nur zwei Generationen hinauf (voll) und hinab (gestrichelt): {} von {} zu Verwandten.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/forms/quick.py"/>
@@ -4281,6 +4373,17 @@
         <location filename="../../pedigreeview/window/overview.py"/>
         <source>Map of the whole book</source>
         <translation>Karte des ganzen Buchs</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
+        <location filename="../../pedigreeview/window/relatedness_save.py"/>
+        <source>Margins</source>
+        <translation>Ränder</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/picture_fields.py"/>
+        <source>Margins in millimetres</source>
+        <translation>Ränder in Millimetern</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/records_page.py"/>
@@ -4474,7 +4577,7 @@
         <translation>Malzeichen, in &amp;alphabetischer Folge</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/new_place.py"/>
+        <location filename="../../pedigreeview/window/book_place.py"/>
         <location filename="../../pedigreeview/window/new_book.py"/>
         <source>My crosses</source>
         <translation>Meine Kreuzungen</translation>
@@ -4748,15 +4851,9 @@
         <translation>Keine Pflanze ausgewählt.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/canvas.py"/>
-        <source>No plant is recorded in this book yet.
-
-F3 writes down a variety from elsewhere, F4 a cross of two.
-A table that you have comes in through File, Bring in a table …</source>
-        <translation>In diesem Buch ist noch keine Pflanze aufgezeichnet.
-
-F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.
-Eine vorhandene Tabelle kommt über Datei, Eine Tabelle einlesen …</translation>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>No plant is recorded in this book yet. Begin here:</source>
+        <translation>In diesem Buch ist noch keine Pflanze aufgezeichnet. Hier beginnen:</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/line_panel.py"/>
@@ -4803,7 +4900,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Hier ist keine Bestäubung aufgezeichnet. Bestäubungen mit ihren Blüten aufschreiben, später die angesetzten Früchte: Dann zeigt sich die Ansatzrate nach Elter, Richtung, Person und Hülle.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>No preview: a network, not a picture.</source>
         <translation>Keine Vorschau: ein Netz, kein Bild.</translation>
     </message>
@@ -5130,7 +5227,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Ein Etikett je wachsende Pflanze.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/wizard.py"/>
+        <location filename="../../pedigreeview/window/importing/rows_below.py"/>
         <source>One problem; it is marked and listed.</source>
         <translation>Ein Problem; es ist markiert und aufgeführt.</translation>
     </message>
@@ -5175,6 +5272,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Ein Etikett je Bestäubung: Kreuzung, Eltern, Datum, Blüten, Kürzel.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/score_sheet.py"/>
+        <source>One typed score was not taken; it is underlined.</source>
+        <translation>Eine eingetippte Bonitur wurde nicht übernommen; sie ist unterstrichen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/parents_sliders.py"/>
         <source>One weight at least is to be above 0.</source>
         <translation>Mindestens ein Gewicht muss über 0 liegen.</translation>
@@ -5198,6 +5300,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/reciprocals_tests.py"/>
         <source>Only pollinations that say both flowers and fruits set. Every flower is taken as a trial of its own, which flowers of one plant on one day are not.</source>
         <translation>Nur Bestäubungen mit Angabe von Blüten und angesetzten Früchten. Jede Blüte gilt als eigener Versuch; Blüten einer Pflanze an einem Tag sind das nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/legend_panel.py"/>
+        <source>Only the signs of this picture</source>
+        <translation>Nur die Zeichen dieses Bilds</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/page_ways.py"/>
@@ -5250,7 +5357,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Ihre Karteikarte öffnen</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/card.py"/>
+        <location filename="../../pedigreeview/window/card_tag.py"/>
         <source>Open the card</source>
         <translation>Karteikarte öffnen</translation>
     </message>
@@ -5258,6 +5365,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/welcome.py"/>
         <source>Open the demo '{}'</source>
         <translation>Demo „{}“ öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/legend_panel.py"/>
+        <source>Open the key</source>
+        <translation>Legende öffnen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/code_fields.py"/>
@@ -5397,9 +5509,8 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/papers/paper_form.py"/>
-        <location filename="../../pedigreeview/window/print_view.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <location filename="../../pedigreeview/window/report_form.py"/>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
@@ -5468,7 +5579,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Passdaten</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/map_page.py"/>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
         <source>Patterns tell classes apart without colour; dots stand for no value.</source>
         <translation>Muster unterscheiden Klassen ohne Farbe; Punkte stehen für keinen Wert.</translation>
     </message>
@@ -5486,7 +5597,12 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/window/report_form.py"/>
         <source>Pedigree in grey, founders told apart by pattern</source>
-        <translation>Stammbaum in Grau, Gründer durch Muster unterschieden</translation>
+        <translation>Stammbaum in Grau, Gründer mit Muster</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas.py"/>
+        <source>Pedigree picture</source>
+        <translation>Stammbaumbild</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/card_photos.py"/>
@@ -5511,8 +5627,8 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/relatedness_choice.py"/>
-        <source>Pick plants in the picture or on the map (Ctrl and a click), or choose another set of plants.</source>
-        <translation>Pflanzen im Bild oder auf der Karte auswählen (Strg und Klick), oder andere Pflanzen wählen.</translation>
+        <source>Pick plants in the picture or on the map (Shift and a click), or choose another set of plants.</source>
+        <translation>Pflanzen im Bild oder auf der Karte auswählen (Umschalt und Klick), oder eine andere Auswahl nehmen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/selection_panel.py"/>
@@ -5889,11 +6005,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Eingabe drücken, um es zu ändern</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
-        <source>Preview</source>
-        <translation>Vorschau</translation>
-    </message>
-    <message>
         <location filename="../../pedigreeview/window/papers/pages_preview.py"/>
         <source>Preview of the page</source>
         <translation>Vorschau der Seite</translation>
@@ -5904,9 +6015,8 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Vorschau der Blätter</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/papers/papers_dialog.py"/>
+        <location filename="../../pedigreeview/window/papers/paper_out.py"/>
         <location filename="../../pedigreeview/window/print_view.py"/>
-        <location filename="../../pedigreeview/window/report_dialog.py"/>
         <source>Print</source>
         <translation>Drucken</translation>
     </message>
@@ -6099,6 +6209,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Diese Warnhinweise ausblenden</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/unfinished.py"/>
+        <source>Put this line away</source>
+        <translation>Diese Zeile wegräumen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/papers/paper_form.py"/>
         <source>QR code of the record</source>
         <translation>QR-Code der Aufzeichnung</translation>
@@ -6154,12 +6269,17 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Geprüfte Spaltungsverhältnisse</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>Read plants from a table that you have</source>
+        <translation>Pflanzen aus einer vorhandenen Tabelle lesen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/importing/wizard.py"/>
         <source>Reading every row …</source>
         <translation>Jede Zeile wird gelesen …</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/wizard.py"/>
+        <location filename="../../pedigreeview/window/importing/rows_below.py"/>
         <source>Reading the rows …</source>
         <translation>Zeilen werden gelesen …</translation>
     </message>
@@ -6234,7 +6354,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/pages.py"/>
         <location filename="../../pedigreeview/window/records_page.py"/>
         <source>Records</source>
-        <translation>Aufzeichnungen</translation>
+        <translation>Aufzeich­nungen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/records_page.py"/>
@@ -6299,7 +6419,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/importing/report_view.py"/>
-        <location filename="../../pedigreeview/window/importing/wizard.py"/>
+        <location filename="../../pedigreeview/window/importing/trail.py"/>
         <location filename="../../pedigreeview/window/report_dialog.py"/>
         <source>Report</source>
         <translation>Bericht</translation>
@@ -6871,8 +6991,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Blatt {} ist aufgezeichnet: {}.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/print_view.py"/>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>Sheets</source>
         <translation>Blätter</translation>
     </message>
@@ -6903,9 +7022,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Alle ihre Nachkommen zeigen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/tool_row.py"/>
+        <source>Show all of the picture, though its codes are too small to read</source>
+        <translation>Das ganze Bild zeigen, auch wenn die Codes dann zu klein zum Lesen sind</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/card_notes.py"/>
         <source>Show all: {}</source>
         <translation>Alle zeigen: {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/tool_row.py"/>
+        <source>Show as much of the picture as its codes can be read in</source>
+        <translation>So viel vom Bild zeigen, wie sich mit lesbaren Codes zeigen lässt</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/filter_bar.py"/>
@@ -6948,6 +7077,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Umgebung zeigen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/canvas.py"/>
+        <source>Show the parents</source>
+        <translation>Die Eltern zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas.py"/>
+        <source>Show the progeny that is left out</source>
+        <translation>Die ausgelassenen Nachkommen zeigen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/season_board.py"/>
         <source>Show the record</source>
         <translation>Aufzeichnung zeigen</translation>
@@ -6966,6 +7105,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/page_notes.py"/>
         <source>Show them</source>
         <translation>Zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/unfinished.py"/>
+        <source>Show {}</source>
+        <translation>{} zeigen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/season_board.py"/>
@@ -7043,6 +7187,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>So viele zusammenhängende Gene lassen sich nicht verfolgen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/canvas.py"/>
+        <source>So many tags more lie out of sight this way. A click goes there.</source>
+        <translation>So viele Etiketten liegen in dieser Richtung noch außer Sicht. Ein Klick führt dorthin.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/groups.py"/>
         <source>So many unrelated plants that are not inbred would hold as much; also the founder genome equivalents by mean coancestry, 1/(2 · mean coancestry).</source>
         <translation>So viele nicht verwandte, nicht ingezüchtete Pflanzen enthielten ebenso viel; auch die Gründergenom-Äquivalente nach mittlerer Verwandtschaft θ, 1/(2 · mittlere Verwandtschaft θ).</translation>
@@ -7051,6 +7200,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/founders_question.py"/>
         <source>So the backcross (A × B) × A has F = {}, and a seedling of A selfed has F = {}.</source>
         <translation>Die Rückkreuzung (A × B) × A hat also F = {}, und ein geselbsteter Sämling von A hat F = {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/main_window.py"/>
+        <source>Something you wrote was not taken, so the window stays open. Close it again to leave that for the next time.</source>
+        <translation>Etwas Geschriebenes wurde nicht übernommen; darum bleibt das Fenster offen. Noch einmal schließen, um es für das nächste Mal liegen zu lassen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/why_panel.py"/>
@@ -7172,8 +7326,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Noch aufspaltend</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/wizard.py"/>
-        <location filename="../../pedigreeview/window/merging_dialog.py"/>
+        <location filename="../../pedigreeview/window/importing/bringing_dialog.py"/>
         <source>Stop</source>
         <translation>Stopp</translation>
     </message>
@@ -7228,6 +7381,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/records_page.py"/>
         <source>Tables of the book</source>
         <translation>Tabellen des Buchs</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/legend_panel.py"/>
+        <source>Tags</source>
+        <translation>Etiketten</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/papers/papers_dialog.py"/>
@@ -7530,6 +7688,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/rescue_dialog.py"/>
         <source>The new book is made: {}</source>
         <translation>Das neue Buch ist erstellt: {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/importing/wizard.py"/>
+        <source>The new book is written already and cannot be stopped any more.</source>
+        <translation>Das neue Buch ist schon geschrieben und lässt sich nicht mehr stoppen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/door.py"/>
@@ -7854,8 +8017,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Der eigene Befund dieser Pflanze geht vor dem, was ihre Kreuzung sagt.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/papers/papers_dialog.py"/>
-        <location filename="../../pedigreeview/window/report_dialog.py"/>
+        <location filename="../../pedigreeview/window/papers/paper_out.py"/>
         <source>This program came without printing; save a PDF and print that.</source>
         <translation>Dieses Programm kam ohne Druckfunktion; ein PDF speichern und dieses drucken.</translation>
     </message>
@@ -7880,6 +8042,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Blütezeiten</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/legend_panel.py"/>
+        <source>Tint</source>
+        <translation>Tönung</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/tool_row.py"/>
         <source>Tint and filter</source>
         <translation>Tönung und Filter</translation>
@@ -7900,8 +8067,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Tönung: {}.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/print_view.py"/>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>Title</source>
         <translation>Titel</translation>
     </message>
@@ -8209,7 +8375,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/papers/paper_form.py"/>
-        <location filename="../../pedigreeview/window/print_view.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>Way of the paper</source>
         <translation>Papierrichtung</translation>
     </message>
@@ -8236,6 +8402,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/window/edits_list.py"/>
         <location filename="../../pedigreeview/window/importing/differences.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <location filename="../../pedigreeview/window/print_view.py"/>
         <location filename="../../pedigreeview/window/save_picture.py"/>
         <source>What</source>
@@ -8443,7 +8610,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/papers/paper_form.py"/>
-        <location filename="../../pedigreeview/window/print_view.py"/>
         <source>What to print</source>
         <translation>Was gedruckt wird</translation>
     </message>
@@ -8493,6 +8659,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Was es ergäbe</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/card.py"/>
+        <source>What you were typing waits on the card of {}.</source>
+        <translation>Das Getippte wartet auf der Karteikarte von {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/edits_list.py"/>
         <source>When</source>
         <translation>Wann</translation>
@@ -8523,8 +8694,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>&amp;Lagerort der Samentüte</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/new_place.py"/>
-        <location filename="../../pedigreeview/window/new_book.py"/>
+        <location filename="../../pedigreeview/window/book_place.py"/>
         <source>Where to keep the book</source>
         <translation>Speicherort des Buchs</translation>
     </message>
@@ -8620,6 +8790,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/importing/same_step.py"/>
         <source>Why</source>
         <translation>Warum</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/card_edit.py"/>
+        <source>Why it has this status</source>
+        <translation>Warum es diesen Status hat</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/season_page.py"/>
@@ -8748,9 +8923,29 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Eine Kreuzung aufschreiben</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>Write down a cross of this plant with another</source>
+        <translation>Eine Kreuzung dieser Pflanze mit einer anderen aufschreiben</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>Write down a cross of two plants ({})</source>
+        <translation>Eine Kreuzung zweier Pflanzen aufschreiben ({})</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/judging/genes_panel.py"/>
         <source>Write down a gene with its alleles, the dominant one first, and what they look like, such as C and c, regular leaf and potato leaf. Scores of a trait with those words then tell which plants carry what, through parents, progeny and selfings.</source>
         <translation>Ein Gen mit seinen Allelen aufschreiben, das dominante zuerst, und wie sie aussehen, etwa C und c, normales Blatt und Kartoffelblatt. Bonituren eines Merkmals mit diesen Worten sagen dann, welche Pflanzen was tragen, durch Eltern, Nachkommen und Selbstungen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>Write down a selfing of this plant</source>
+        <translation>Eine Selbstung dieser Pflanze aufschreiben</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>Write down a variety from elsewhere ({})</source>
+        <translation>Eine Sorte von anderswo aufschreiben ({})</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/hybrid_panel.py"/>
@@ -8847,6 +9042,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Jahre angeglichen über Sorten, die in beiden wuchsen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/forms/form.py"/>
+        <source>You were writing this when the book was closed. Record it, or close it with ✕ to leave it.</source>
+        <translation>Daran wurde geschrieben, als das Buch geschlossen wurde. Aufzeichnen oder mit ✕ schließen und weglassen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/unfinished.py"/>
+        <source>You were writing this when the book was closed: {}.</source>
+        <translation>Daran wurde geschrieben, als das Buch geschlossen wurde: {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/groups.py"/>
         <source>Youngest generation</source>
         <translation>Jüngste Generation</translation>
@@ -8885,6 +9090,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/why_panel.py"/>
         <source>a quarter of {}</source>
         <translation>ein Viertel von {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/checks_page.py"/>
+        <source>a reason on the Checks page</source>
+        <translation>ein Grund auf der Seite Prüfungen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/card_notes.py"/>
@@ -8967,7 +9177,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>alles von {}</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/print_view.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>all on one sheet</source>
         <translation>alles auf einem Blatt</translation>
     </message>
@@ -9089,12 +9299,12 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>so einheitlich wie die Eltern</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/print_view.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>as it fits better</source>
         <translation>wie es besser passt</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>as it is shown now</source>
         <translation>wie jetzt gezeigt</translation>
     </message>
@@ -9292,7 +9502,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/window/relatedness_page.py"/>
         <source>by likeness, with the tree</source>
-        <translation>nach Ähnlichkeit, mit dem Baum</translation>
+        <translation>ähnlich, mit Baum</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/season_words.py"/>
@@ -9568,9 +9778,8 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Kulturart</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/book_place.py"/>
         <location filename="../../pedigreeview/window/book_settings.py"/>
-        <location filename="../../pedigreeview/window/importing/new_place.py"/>
-        <location filename="../../pedigreeview/window/new_book.py"/>
         <source>crop, or nothing for several</source>
         <translation>Kulturart, oder nichts für mehrere</translation>
     </message>
@@ -9582,6 +9791,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/season_columns.py"/>
         <source>cross</source>
         <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>cross it …</source>
+        <translation>kreuzen …</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/forms/other.py"/>
@@ -9740,7 +9954,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/window/judging_page.py"/>
         <source>do the counts fit a ratio?</source>
-        <translation>passen die Zahlen zu einem Spaltungsverhältnis?</translation>
+        <translation>passen die Zahlen?</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging_page.py"/>
@@ -9880,7 +10094,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/window/papers/paper_form.py"/>
         <source>every pollination, and every planned cross</source>
-        <translation>jede Bestäubung und jede geplante Kreuzung</translation>
+        <translation>alle Bestäubungen und Pläne</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/papers/paper_form.py"/>
@@ -9977,11 +10191,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/record_words.py"/>
         <source>first flower</source>
         <translation>erste Blüte</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
-        <source>fit on one sheet</source>
-        <translation>auf ein Blatt eingepasst</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/segregation_panel.py"/>
@@ -10118,7 +10327,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>angesetzte Früchte</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/print_view.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>full size, over several sheets to join</source>
         <translation>volle Größe, auf mehreren Blättern zum Zusammenfügen</translation>
     </message>
@@ -10129,6 +10338,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/papers/papers_dialog.py"/>
+        <location filename="../../pedigreeview/window/season_page.py"/>
         <source>garden sheet {}</source>
         <translation>Gartenblatt {}</translation>
     </message>
@@ -10403,7 +10613,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/papers/paper_form.py"/>
-        <location filename="../../pedigreeview/window/print_view.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>lengthwise</source>
         <translation>Querformat</translation>
     </message>
@@ -10519,6 +10729,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/parents_several.py"/>
         <source>mid-parent over the wishes</source>
         <translation>Elternmittel über die Wünsche</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/tint_bar.py"/>
+        <source>mixed pack</source>
+        <translation>gemischter Stapel</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/checks_page.py"/>
@@ -10694,6 +10909,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/overview.py"/>
+        <location filename="../../pedigreeview/window/tint_bar.py"/>
         <source>no value</source>
         <translation>kein Wert</translation>
     </message>
@@ -11068,11 +11284,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>andere</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
-        <source>over several sheets, with marks</source>
-        <translation>über mehrere Blätter, mit Marken</translation>
-    </message>
-    <message>
         <location filename="../../pedigreeview/window/judging/segregation_panel.py"/>
         <source>p</source>
         <translation>p</translation>
@@ -11342,6 +11553,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Pollen von {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
         <location filename="../../pedigreeview/window/growing_target.py"/>
         <location filename="../../pedigreeview/window/importing/words.py"/>
         <location filename="../../pedigreeview/window/record_words.py"/>
@@ -11591,6 +11803,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Samen von {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
         <location filename="../../pedigreeview/window/growing_target.py"/>
         <location filename="../../pedigreeview/window/importing/words.py"/>
         <location filename="../../pedigreeview/window/record_words.py"/>
@@ -11657,6 +11870,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/judging/hybrid_panel.py"/>
         <source>self</source>
         <translation>Selbstung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>self it …</source>
+        <translation>selbsten …</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/record_words.py"/>
@@ -11828,6 +12046,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>aufbewahrt</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/forms/other.py"/>
+        <source>such as 1</source>
+        <translation>etwa 1</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/forms/other.py"/>
+        <source>such as 9</source>
+        <translation>etwa 9</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/merging_dialog.py"/>
         <source>such as Ann-</source>
         <translation>etwa Anna-</translation>
@@ -11866,6 +12094,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/record_words.py"/>
         <source>text</source>
         <translation>Text</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/pedigree_page.py"/>
+        <source>the card of {}</source>
+        <translation>die Karteikarte von {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/why_panel.py"/>
@@ -11934,11 +12167,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>die ausgewählten Pflanzen</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/print_view.py"/>
-        <source>the picture as it is shown</source>
-        <translation>das Bild wie gezeigt</translation>
-    </message>
-    <message>
         <location filename="../../pedigreeview/window/deleting_dialog.py"/>
         <source>the plant in its place</source>
         <translation>die Pflanze an ihrer Stelle</translation>
@@ -11974,6 +12202,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>die Wertung des Paars</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/records_page.py"/>
+        <source>the score sheet of {}</source>
+        <translation>der Boniturbogen von {}</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/growing_target.py"/>
         <source>the seed parent</source>
         <translation>der Samenelter</translation>
@@ -11995,7 +12228,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/page_bookmarks.py"/>
-        <location filename="../../pedigreeview/window/save_picture.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>the whole book</source>
         <translation>das ganze Buch</translation>
     </message>
@@ -12003,6 +12236,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/export_dialog.py"/>
         <source>the whole book, {}</source>
         <translation>das ganze Buch, {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/canvas_invite.py"/>
+        <source>their progeny</source>
+        <translation>ihre Nachkommen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/season_due.py"/>
@@ -12193,7 +12431,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/window/papers/paper_form.py"/>
-        <location filename="../../pedigreeview/window/print_view.py"/>
+        <location filename="../../pedigreeview/window/picture_dialog.py"/>
         <source>upright</source>
         <translation>Hochformat</translation>
     </message>
@@ -12280,11 +12518,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>wer bestäubt hat</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/print_view.py"/>
-        <source>whole book</source>
-        <translation>ganzes Buch</translation>
-    </message>
-    <message>
         <location filename="../../pedigreeview/window/record_words.py"/>
         <source>why</source>
         <translation>warum</translation>
@@ -12295,6 +12528,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>warum es richtig ist; Eingabe speichert, Esc lässt es</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/card_edit.py"/>
         <location filename="../../pedigreeview/window/deleting_dialog.py"/>
         <source>why, if you like</source>
         <translation>warum, falls gewünscht</translation>
@@ -12690,6 +12924,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{}-Matrix</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/canvas_edges.py"/>
         <location filename="../../pedigreeview/window/card_notes.py"/>
         <source>{} more</source>
         <translation>{} weitere</translation>
@@ -12705,7 +12940,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} in die Kreuzung {} verschoben</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/overview.py"/>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
         <source>{} of about {} lines to parents are drawn; come nearer to see all.</source>
         <translation>{} von etwa {} Linien zu Eltern sind gezeichnet; näher sind alle zu sehen.</translation>
     </message>
@@ -12800,6 +13035,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} ältere Linien werden hier nicht beurteilt.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/overview_key.py"/>
+        <source>{} others</source>
+        <translation>{} andere</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/judging/line_panel.py"/>
         <source>{} over {} plants</source>
         <translation>{} über {} Pflanzen</translation>
@@ -12851,7 +13091,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Bei {} Bestäubungen fehlen die Blüten oder die Früchte; sie sind ausgelassen.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/importing/wizard.py"/>
+        <location filename="../../pedigreeview/window/importing/rows_below.py"/>
         <source>{} problems; the first are marked and listed.</source>
         <translation>{} Probleme; die ersten sind markiert und aufgeführt.</translation>
     </message>
@@ -12958,6 +13198,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} bis {}%</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/score_sheet.py"/>
+        <source>{} typed scores were not taken; they are underlined.</source>
+        <translation>{} eingetippte Bonituren wurden nicht übernommen; sie sind unterstrichen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/season_columns.py"/>
         <source>{} up of {} sown</source>
         <translation>{} aufgelaufen von {} gesäten</translation>
@@ -13013,11 +13258,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} {:.1%}</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/map_page.py"/>
-        <source>{} {}</source>
-        <translation>{} {}</translation>
-    </message>
-    <message>
         <location filename="../../pedigreeview/window/importing/words.py"/>
         <source>{} · {}</source>
         <translation>{} · {}</translation>
@@ -13066,6 +13306,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/judging/bars.py"/>
         <source>{}, expected {}</source>
         <translation>{}, erwartet {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/page_compare.py"/>
+        <source>{}, in focus at the left</source>
+        <translation>{}, links im Fokus</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/reciprocals_tests.py"/>
@@ -13362,7 +13607,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/planning/off_types.py"/>
         <source> (1 outcross or stray)</source>
-        <translation> (1 Fremdbestäubung oder Verirrte)</translation>
+        <translation> (1 Fremdbefruchtung oder Streuner)</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/ratios.py"/>
@@ -13370,19 +13615,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation> (Prozent)</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/planning/off_types.py"/>
+        <source> ({} outcrosses or strays)</source>
+        <translation> ({} Fremdbefruchtungen oder Streuner)</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/base.py"/>
         <source> Double reduction {} at 4x</source>
         <translation> Doppelreduktion {} bei 4x</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source> Name it {}.</source>
+        <translation> {} nennen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/base.py"/>
         <source> Open-pollinated seed by outcrossing rate: {}.</source>
         <translation> Frei abgeblühter Samen nach Fremdbefruchtungsrate: {}.</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/reports/pages.py"/>
-        <source> That is hard to read: take larger paper, or several sheets.</source>
-        <translation> Das ist schwer zu lesen: größeres Papier nehmen oder mehrere Bögen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/growing_plan.py"/>
@@ -13391,9 +13641,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation> Das ist mehr, als das Beet fasst.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/reports/labels.py"/>
-        <source> The next free label on the last sheet is number {}.</source>
-        <translation> Das nächste freie Etikett auf dem letzten Bogen ist Nummer {}.</translation>
+        <location filename="../../pedigreeview/book/edits.py"/>
+        <location filename="../../pedigreeview/book/label_checks.py"/>
+        <location filename="../../pedigreeview/book/look_alikes.py"/>
+        <location filename="../../pedigreeview/book/recording/crosses.py"/>
+        <location filename="../../pedigreeview/book/recording/deleting.py"/>
+        <location filename="../../pedigreeview/network/rows.py"/>
+        <location filename="../../pedigreeview/planning/segregation_report.py"/>
+        <location filename="../../pedigreeview/planning/two_steps.py"/>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <location filename="../../pedigreeview/drawing/folding.py"/>
+        <location filename="../../pedigreeview/drawing/mirrored.py"/>
+        <source> and </source>
+        <translation> und </translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/complement.py"/>
@@ -13402,6 +13662,9 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/planning/near_duplicates.py"/>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
         <source> and {} more</source>
         <translation> und {} weitere</translation>
     </message>
@@ -13410,6 +13673,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/traits.py"/>
         <source> from {}</source>
         <translation> von {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/traits.py"/>
+        <source> in {}</source>
+        <translation> in {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/quick.py"/>
+        <source> of </source>
+        <translation> von </translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/schemes.py"/>
@@ -13423,11 +13696,35 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/book/due.py"/>
-        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
         <source> of {}</source>
         <translation> von {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/parent_checks.py"/>
+        <source> on</source>
+        <translation> am</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/dates.py"/>
+        <location filename="../../pedigreeview/book/edit_faults.py"/>
+        <location filename="../../pedigreeview/book/filtering.py"/>
+        <location filename="../../pedigreeview/book/recording/codes.py"/>
+        <location filename="../../pedigreeview/network/relatives.py"/>
+        <location filename="../../pedigreeview/planning/contradictions.py"/>
+        <location filename="../../pedigreeview/planning/direction.py"/>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <location filename="../../pedigreeview/exchange/same_origin.py"/>
+        <location filename="../../pedigreeview/exchange/table_parents.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <location filename="../../pedigreeview/reports/matings.py"/>
+        <location filename="../../pedigreeview/reports/report_words.py"/>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/parent_checks.py"/>
         <location filename="../../pedigreeview/book/recording/fields.py"/>
         <location filename="../../pedigreeview/book/recording/traits.py"/>
         <source> to {}</source>
@@ -13440,8 +13737,14 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/compatibility.py"/>
+        <location filename="../../pedigreeview/planning/crossed_before.py"/>
         <source> with {}</source>
         <translation> mit {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>'/' and '*' inside a name are written as ∕ and ∗: {}.</source>
+        <translation>„/“ und „*“ in einem Namen werden als ∕ und ∗ geschrieben: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
@@ -13452,6 +13755,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
         <source>'{}' is no kind of code.</source>
         <translation>„{}“ ist keine Art von Code.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/forms/doubt.py"/>
+        <source>'{}' is not a candidate with its odds.</source>
+        <translation>„{}“ ist kein Kandidat mit Wahrscheinlichkeit.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/view.py"/>
@@ -13479,6 +13787,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>({} weitere)</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/parentage_tree.py"/>
+        <source>({} x {})</source>
+        <translation>({} x {})</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/base.py"/>
         <source>, 0 taken at 6x and above.</source>
         <translation>, 0 angenommen ab 6x.</translation>
@@ -13492,6 +13805,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/label_sheets.py"/>
         <source>, a stake with a foot of {} mm</source>
         <translation>, ein Pfahl mit einem Fuß von {} mm</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/quick.py"/>
+        <source>, both directions</source>
+        <translation>, beide Richtungen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/garden_sheets.py"/>
@@ -13512,6 +13830,21 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/garden_sheets.py"/>
         <source>, low is better</source>
         <translation>, niedrig ist besser</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/tinting.py"/>
+        <source>, no value ({})</source>
+        <translation>, kein Wert ({})</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/quick.py"/>
+        <source>, pollinated{}{}</source>
+        <translation>, bestäubt{}{}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>, such as {} for {}%</source>
+        <translation>, etwa {} für {} %</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/due.py"/>
@@ -13550,6 +13883,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>, davon {} abgefallen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>1 code is a date</source>
+        <translation>1 Code ist ein Datum</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/pollen.py"/>
         <source>1 day old</source>
         <translation>1 Tag alt</translation>
@@ -13570,14 +13908,49 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>1 Seite {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>1 plant that is no founder</source>
+        <translation>1 Pflanze, die kein Gründer ist</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/line_steps.py"/>
+        <source>1 seed</source>
+        <translation>1 Samen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/explanation.py"/>
         <source>1 unrecorded selfing</source>
         <translation>1 nicht aufgezeichnete Selbstung</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>1% of seeds, 11% of fruits; more elsewhere.</source>
+        <translation>1 % der Samen, 11 % der Früchte; anderswo mehr.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/flowers_needed.py"/>
         <source>19 true seedlings in 20 (common practice, no source)</source>
         <translation>19 echte Sämlinge von 20 (gängige Praxis, ohne Quelle)</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>2x and 4x both occur and do not cross; state the plant's own, or the book's.</source>
+        <translation>2x und 4x kommen beide vor und kreuzen sich nicht; für die Pflanze oder das Buch angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>2x, 3x and 4x all occur; state the plant's own, or the book's.</source>
+        <translation>2x, 3x und 4x kommen alle vor; für die Pflanze oder das Buch angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>6x by count (2n = 6x = 42), but its three genomes pair each with its own, so it inherits as a diploid, and that is what numbers need.</source>
+        <translation>6x nach der Zahl (2n = 6x = 42), aber die drei Genome paaren sich je mit sich selbst; so vererbt er wie ein Diploider, und darauf kommt es den Zahlen an.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>8 to 15 at 2x, 2 to 5 at 4x.</source>
+        <translation>8 bis 15 bei 2x, 2 bis 5 bei 4x.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/network/explanation.py"/>
@@ -13588,6 +13961,21 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/blocks.py"/>
         <source>; their lines also meet at {}</source>
         <translation>; ihre Linien treffen sich auch bei {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/cheapest_road.py"/>
+        <source>; then </source>
+        <translation>; dann </translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>A bracket is closed that was not opened.</source>
+        <translation>Eine Klammer wird geschlossen, die nicht geöffnet wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>A bracket is opened and not closed.</source>
+        <translation>Eine Klammer wird geöffnet und nicht geschlossen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/season.py"/>
@@ -13615,6 +14003,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Eine Kreuzung wurde mit einer Pflanze gemacht, die schon verworfen oder verloren war.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>A cutting, a doubled form and saved seed are written as what they came from.</source>
+        <translation>Steckling, verdoppelte Form und eigener Nachbau werden als das geschrieben, wovon sie stammen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>A cutting, division or shoot of {}: the same plant in another place.</source>
         <translation>Ein Steckling, eine Teilung oder ein Trieb von {}: dieselbe Pflanze an einem anderen Ort.</translation>
@@ -13630,9 +14023,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Eine Doppelhaploide von {}: in einem Schritt fixiert.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/__init__.py"/>
+        <source>A file that ends in {} is not read.</source>
+        <translation>Eine Datei mit der Endung {} wird nicht gelesen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/pollinations.py"/>
         <source>A flower that never took is not set and not lost; correct one of the counts.</source>
         <translation>Eine Blüte, die nie ansetzte, ist weder angesetzt noch abgefallen; eine der Zahlen berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>A folder cannot be written to standard output.</source>
+        <translation>Ein Ordner lässt sich nicht auf die Standardausgabe schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>A founder has no parents.</source>
+        <translation>Ein Gründer hat keine Eltern.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -13655,9 +14063,39 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Etwas mehr als {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/drawing/margins.py"/>
+        <source>A margin of {} mm is not possible here.</source>
+        <translation>Ein Rand von {} mm ist hier nicht möglich.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>A mark of the notation has no name beside it.</source>
+        <translation>Ein Zeichen der Schreibweise hat keinen Namen neben sich.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>A mark stands inside brackets, which slash notation does not have.</source>
+        <translation>Ein Zeichen steht in Klammern, die es in der Schrägstrich-Schreibweise nicht gibt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/matrices.py"/>
+        <source>A matrix cannot be written to a file that ends in {}.</source>
+        <translation>Eine Matrix lässt sich nicht in eine Datei mit der Endung {} schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/matrices.py"/>
+        <source>A matrix of {} plants would be too large; {} are the most.</source>
+        <translation>Eine Matrix von {} Pflanzen wäre zu groß; höchstens {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
         <source>A newer version of this program keeps this book (form {}; this version knows {}).</source>
         <translation>Eine neuere Version dieses Programms führt dieses Buch (Form {}; diese Version kennt {}).</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>A node of the pedigree has no germplasmDbId.</source>
+        <translation>Ein Knoten des Stammbaums hat keine germplasmDbId.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -13668,6 +14106,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/checks.py"/>
         <source>A parent has an odd number of chromosome sets.</source>
         <translation>Ein Elter hat eine ungerade Zahl von Chromosomensätzen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>A parent that is not known is written as {}.</source>
+        <translation>Ein unbekannter Elter wird als {} geschrieben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/chart.py"/>
@@ -13685,9 +14128,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Eine geplante Kreuzung hat einen Elter, der verworfen oder verloren ist.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>A plant raised {} comes from no cross.</source>
+        <translation>Eine Pflanze mit der Herkunft {} kommt aus keiner Kreuzung.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>A plant raised {} has no pollen parent.</source>
+        <translation>Eine Pflanze mit der Herkunft {} hat keinen Pollenelter.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/checks.py"/>
         <source>A plant stands among its own ancestors: a pedigree loop.</source>
         <translation>Eine Pflanze steht unter ihren eigenen Ahnen: eine Stammbaumschleife.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <source>A plant table begins with a heading row: {}.</source>
+        <translation>Eine Pflanzentabelle beginnt mit einer Kopfzeile: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -13696,13 +14154,35 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <source>A plant: code, name or generation</source>
-        <translation>Eine Pflanze: Code, Name oder Generation</translation>
+        <source>A plant: code, name, generation</source>
+        <translation>Eine Pflanze: Code, Name, Generation</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>A pollen parent that is not sure is written as {}: that of {}.</source>
+        <translation>Ein nicht sicherer Pollenelter wird als {} geschrieben: der von {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
         <source>A pollination used pollen of a plant that is no parent of its cross.</source>
         <translation>Eine Bestäubung verwendete Pollen einer Pflanze, die kein Elter ihrer Kreuzung ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>A quote opened in this row is never closed.</source>
+        <translation>Ein Anführungszeichen in dieser Zeile wird nie geschlossen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>A quoted cell of this row goes on after its closing quote.</source>
+        <translation>Eine Zelle dieser Zeile geht nach dem schließenden Anführungszeichen weiter.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/checked_records.py"/>
+        <source>A record of {} has no {}.</source>
+        <translation>Eine Aufzeichnung in {} hat kein {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
@@ -13715,9 +14195,34 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Ein Blatt kann nicht {} Zeilen haben.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>A sheet of the file hides where its cells stand.</source>
+        <translation>Ein Blatt der Datei verbirgt, wo seine Zellen stehen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>A sheet of the file reaches over {} rows and {} columns, which is more than is read ({} cells).</source>
+        <translation>Ein Blatt der Datei reicht über {} Zeilen und {} Spalten, mehr als gelesen wird ({} Zellen).</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>A sheet of the file reaches over {} rows and {} columns, which is more than is read of it ({} cells).</source>
+        <translation>Ein Blatt der Datei reicht über {} Zeilen und {} Spalten, mehr als davon gelesen wird ({} Zellen).</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/sowings.py"/>
         <source>A sowing names either its packet or what the seed came from.</source>
         <translation>Eine Aussaat nennt entweder ihre Samentüte oder die Herkunft des Samens.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheet_writing.py"/>
+        <source>A table cannot be written to a file that ends in {}.</source>
+        <translation>Eine Tabelle lässt sich nicht in eine Datei mit der Endung {} schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheet_writing.py"/>
+        <source>A text of {} characters is longer than an XLSX cell can hold.</source>
+        <translation>Ein Text von {} Zeichen ist länger, als eine XLSX-Zelle fasst.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -13730,9 +14235,39 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} (Zeile {} von {}) nennt etwas, das nicht im Buch steht: {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>A {} file is read, but not written.</source>
+        <translation>Eine Datei {} wird gelesen, aber nicht geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>A {} is not read from a stream of bytes.</source>
+        <translation>Eine Datei {} wird nicht aus einem Datenstrom gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>A × has no name beside it.</source>
+        <translation>Ein × hat keinen Namen neben sich.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
         <source>A, B, C ...: pinned to compare</source>
         <translation>A, B, C ...: zum Vergleichen angesteckt</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/network/words.py"/>
+        <source>About </source>
+        <translation>Etwa </translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>About a third.</source>
+        <translation>Etwa ein Drittel.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>Add a column with the heading {}.</source>
+        <translation>Eine Spalte mit der Überschrift {} hinzufügen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/growing_report.py"/>
@@ -13744,6 +14279,41 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/edit_faults.py"/>
         <source>Add it first, or choose another.</source>
         <translation>Zuerst hinzufügen oder ein anderes wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>Add it to the resources.</source>
+        <translation>Bei den Ressourcen eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Add it to {}, or clear the cell.</source>
+        <translation>In {} eintragen oder die Zelle leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Add its odds up.</source>
+        <translation>Die Wahrscheinlichkeiten zusammenzählen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>Add the column {}.</source>
+        <translation>Die Spalte {} hinzufügen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
+        <source>Add {{}}.</source>
+        <translation>{{}} hinzufügen.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>After petal fall.</source>
+        <translation>Nach dem Abfallen der Blütenblätter.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>After two to five months of cold.</source>
+        <translation>Nach zwei bis fünf Monaten Kälte.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/linkage_drag.py"/>
@@ -13786,9 +14356,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Eine einjährige Pflanze ist Elter in einer Saison nach ihrer letzten.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>An object is neither germplasm nor a cross nor a node of a pedigree.</source>
+        <translation>Ein Objekt ist weder Germplasm noch Kreuzung noch Knoten eines Stammbaums.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>An outcrosser with flowers of two kinds on one plant; 1 is a starting value, as a bee may also bring the plant's own pollen.</source>
+        <translation>Ein Fremdbefruchter mit zweierlei Blüten an einer Pflanze; 1 ist ein Anfangswert, da eine Biene auch eigenen Pollen bringen kann.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>An unknown plant</source>
         <translation>Eine unbekannte Pflanze</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Another column has its meaning.</source>
+        <translation>Eine andere Spalte hat diese Bedeutung.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/book_file.py"/>
@@ -13821,6 +14406,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Als eine Pflanze mit ihren Stecklingen, Knollen oder Teilungen, nicht durch Samen.</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>As pea.</source>
+        <translation>Wie Erbse.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/spread.py"/>
         <source>Ask about a plant nearer to the founders.</source>
         <translation>Nach einer Pflanze fragen, die den Gründern näher ist.</translation>
@@ -13851,8 +14441,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Weniger Güte verlangen oder einen Elter öfter verwenden lassen.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/drawing/heat_file.py"/>
-        <location filename="../../pedigreeview/reports/chart.py"/>
+        <location filename="../../pedigreeview/drawing/picture_files.py"/>
         <source>At {} dpi the picture would be {} by {} pixels, too many for a PNG.</source>
         <translation>Bei {} dpi hätte das Bild {} mal {} Pixel, zu viele für ein PNG.</translation>
     </message>
@@ -13867,9 +14456,34 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Basis: keine Gründer.</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Bees in one pod of ten.</source>
+        <translation>Bienen in einer von zehn Kapseln.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Bees; of open heads the seed parent only is known.</source>
+        <translation>Bienen; von offenen Köpfen ist nur der Samenelter bekannt.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/labels.py"/>
         <source>Begin with a label from 1 to {}.</source>
         <translation>Mit einem Etikett von 1 bis {} beginnen.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Berries are poisonous, and tubers of a new cross may be: have toxins measured before eating (limit 20 mg in 100 g).</source>
+        <translation>Die Beeren sind giftig, und Knollen einer neuen Kreuzung können es sein: vor dem Essen die Giftstoffe messen lassen (Grenze 20 mg in 100 g).</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Berries found are mostly selfs; no figure is known to us. 2x forms are mostly self-incompatible: Breeding diploid F1 hybrid potatoes, Plants 11:1121, 2022.</source>
+        <translation>Gefundene Beeren sind meist Selbstungen; eine Zahl kennen wir nicht. 2x-Formen sind meist selbstunverträglich: Breeding diploid F1 hybrid potatoes, Plants 11:1121, 2022.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Blades cut and carry virus: clean them between plants.</source>
+        <translation>Klingen übertragen Viren: zwischen den Pflanzen reinigen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/book.py"/>
@@ -13879,7 +14493,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
         <source>Borne on {}</source>
-        <translation>Samen getragen von {}</translation>
+        <translation>Samen von {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/reciprocal_report.py"/>
@@ -13892,9 +14506,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Beide Richtungen der Kreuzung</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Both parents have the sign {}.</source>
+        <translation>Beide Eltern haben das Zeichen {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/checks.py"/>
         <source>Both parents of a cross are one plant, or cuttings of one.</source>
         <translation>Beide Eltern einer Kreuzung sind eine Pflanze oder Stecklinge einer Pflanze.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Both sides of one mark have a star, so it is not clear which parent recurs.</source>
+        <translation>Auf beiden Seiten eines Zeichens steht ein Stern; so ist nicht klar, welcher Elter wiederkehrt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>Breeding API 2.1 JSON</source>
+        <translation>Breeding API 2.1 JSON</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -13905,6 +14534,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>By its own seed, as a line that breeds true.</source>
         <translation>Durch eigenen Samen, als reinerbige Linie.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>By parent.</source>
+        <translation>Je nach Elter.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
@@ -13922,6 +14556,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Für sich passen diese Familien nicht, nach Holm-Korrektur: {}.</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>By variety.</source>
+        <translation>Je nach Sorte.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/schemes.py"/>
         <source>By {} a plant shows all that is wanted with a chance of {}</source>
         <translation>Über {} zeigt eine Pflanze alles Gewünschte mit Wahrscheinlichkeit {}</translation>
@@ -13930,6 +14569,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/correcting.py"/>
         <source>Came from {} until this correction; now the cross {}. {}</source>
         <translation>Herkunft bis zu dieser Berichtigung: {}; nun die Kreuzung {}. {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>Came in</source>
+        <translation>Eingelesen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/gene_tint.py"/>
@@ -13945,6 +14589,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>Certain: covered, tagged, and shown by a marker.</source>
         <translation>Sicher: mit Hülle, mit Etikett und durch einen Marker gezeigt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Change 'intended' or the parents.</source>
+        <translation>„intended“ oder die Eltern ändern.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/correcting.py"/>
@@ -13972,14 +14621,58 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Von Hand ändern.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <location filename="../../pedigreeview/exchange/json_files.py"/>
+        <source>Check it.</source>
+        <translation>Nachsehen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>Check that it is yours to read and that no other program holds it.</source>
+        <translation>Prüfen, ob sie lesbar ist und kein anderes Programm sie offen hält.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/json_files.py"/>
+        <source>Check that line.</source>
+        <translation>Diese Zeile prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Check the cell.</source>
+        <translation>Die Zelle prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Check the code.</source>
         <translation>Den Code prüfen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/__init__.py"/>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>Check the name and the folder.</source>
+        <translation>Namen und Ordner prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>Check the separator of the file, or delete the empty columns.</source>
+        <translation>Das Trennzeichen der Datei prüfen oder die leeren Spalten löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>Check the separator of the file.</source>
+        <translation>Das Trennzeichen der Datei prüfen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
         <source>Choose 'seed' for the seed parent or 'pollen' for the pollen parent.</source>
         <translation>„seed“ für den Samenelter oder „pollen“ für den Pollenelter wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>Choose a file of germplasm, crosses, planned crosses or pedigree.</source>
+        <translation>Eine Datei mit Germplasm, Kreuzungen, geplanten Kreuzungen oder einem Stammbaum wählen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
@@ -14002,9 +14695,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Einen Namen mit der Endung .html wählen.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/reports/labels.py"/>
-        <location filename="../../pedigreeview/reports/paper_lists.py"/>
-        <location filename="../../pedigreeview/reports/report_pdf.py"/>
+        <location filename="../../pedigreeview/reports/paper_pages.py"/>
         <source>Choose a name that ends in .pdf.</source>
         <translation>Einen Namen mit der Endung .pdf wählen.</translation>
     </message>
@@ -14034,14 +14725,32 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Bonitur, Maß, Kategorie oder ja/nein wählen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/package_writing.py"/>
+        <source>Choose an empty folder or a new name.</source>
+        <translation>Einen leeren Ordner oder einen neuen Namen wählen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
         <source>Choose another code, such as '{}-1'.</source>
         <translation>Einen anderen Code wählen, etwa „{}-1“.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Choose another code, such as '{}-1'; for a selfing name the seed parent twice.</source>
+        <translation>Einen anderen Code wählen, etwa „{}-1“; für eine Selbstung den Samenelter zweimal nennen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/edit_faults.py"/>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
         <source>Choose another code.</source>
         <translation>Einen anderen Code wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>Choose another file.</source>
+        <translation>Eine andere Datei wählen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/pollen.py"/>
@@ -14051,6 +14760,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
         <location filename="../../pedigreeview/book/recording/naming.py"/>
+        <location filename="../../pedigreeview/exchange/writing.py"/>
         <source>Choose another name.</source>
         <translation>Einen anderen Namen wählen.</translation>
     </message>
@@ -14063,6 +14773,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/checks.py"/>
         <source>Choose another parent, skip the cross, or correct the status.</source>
         <translation>Einen anderen Elter wählen, die Kreuzung auslassen oder den Status berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/writing.py"/>
+        <source>Choose another place, or free the file or the disk, and try again.</source>
+        <translation>Einen anderen Ort wählen, oder die Datei oder den Datenträger freigeben und noch einmal versuchen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/view.py"/>
@@ -14078,6 +14793,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/moving.py"/>
         <source>Choose another position, or move that plant in the same step.</source>
         <translation>Eine andere Position wählen oder jene Pflanze im selben Schritt umsetzen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/clashing_codes.py"/>
+        <source>Choose another text for the rule.</source>
+        <translation>Einen anderen Text für die Regel wählen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/codes.py"/>
@@ -14106,8 +14826,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Fruchtbar, schlecht oder steril wählen.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/drawing/heat_file.py"/>
-        <location filename="../../pedigreeview/reports/chart.py"/>
+        <location filename="../../pedigreeview/drawing/picture_files.py"/>
         <source>Choose fewer dpi, or SVG or PDF.</source>
         <translation>Weniger dpi wählen, oder SVG oder PDF.</translation>
     </message>
@@ -14123,6 +14842,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/traits.py"/>
         <source>Choose from: {}.</source>
         <translation>Wählen aus: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/pages.py"/>
+        <source>Choose narrower margins or larger paper.</source>
+        <translation>Schmalere Ränder oder größeres Papier wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/margins.py"/>
+        <source>Choose one from {} to {} mm.</source>
+        <translation>Einen von {} bis {} mm wählen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/tinting.py"/>
@@ -14151,6 +14880,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/paper_lists.py"/>
         <source>Choose one of: {}.</source>
         <translation>Wählen aus: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>Choose the folder of a book, or a plant table inside it.</source>
+        <translation>Den Ordner eines Buchs oder eine Pflanzentabelle darin wählen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/sheets.py"/>
@@ -14188,6 +14922,57 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Gewählt</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Clear the cell 'raised' or the parents.</source>
+        <translation>Die Zelle „raised“ oder die Eltern leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Clear the cell, or give it the kind 'variety' if it is a line taken as fixed.</source>
+        <translation>Die Zelle leeren oder die Art „variety“ angeben, wenn es eine als fixiert geltende Linie ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/characters.py"/>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Clear the cell.</source>
+        <translation>Die Zelle leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Clear the cell; selfings count from a cross on.</source>
+        <translation>Die Zelle leeren; Selbstungen zählen von einer Kreuzung an.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Clear the one or the other; with odds the pollen parent stands among them.</source>
+        <translation>Das eine oder das andere leeren; bei Wahrscheinlichkeiten steht der Pollenelter unter ihnen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Clear the parents, or the cell 'raised'.</source>
+        <translation>Die Eltern oder die Zelle „raised“ leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Clear the pollen parent and give it its share of the odds, or clear the odds.</source>
+        <translation>Den Pollenelter leeren und ihm seinen Anteil der Wahrscheinlichkeit geben, oder die Wahrscheinlichkeiten leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Clear the pollen parent and its odds, or the cell 'raised'.</source>
+        <translation>Den Pollenelter und seine Wahrscheinlichkeiten oder die Zelle „raised“ leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Close it after the cross.</source>
+        <translation>Nach der Kreuzung schließen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>Close it or take it out.</source>
+        <translation>Schließen oder herausnehmen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/tinting.py"/>
         <source>Coancestry with {}</source>
         <translation>Verwandtschaft θ mit {}</translation>
@@ -14202,6 +14987,34 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Code</source>
         <translation>Code</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>Column {}</source>
+        <translation>Spalte {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>Column {} has cells but no heading.</source>
+        <translation>Spalte {} hat Zellen, aber keine Überschrift.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/chances.py"/>
+        <source>Complete generations known: {}; completeness {}, where 1 is complete.</source>
+        <translation>Vollständig bekannte Generationen: {}; Vollständigkeit {}, wobei 1 vollständig ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/errands.py"/>
+        <source>Copy the details and report them; open the book again to see it as it is.</source>
+        <translation>Die Einzelheiten kopieren und melden; das Buch neu öffnen, um es zu sehen, wie es ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/errands.py"/>
+        <source>Copy the details and report them; you can go on working.</source>
+        <translation>Die Einzelheiten kopieren und melden; weiterarbeiten ist möglich.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/date_order.py"/>
@@ -14227,6 +15040,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/blooms.py"/>
         <source>Correct one of the days.</source>
         <translation>Einen der Tage berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Correct the brackets.</source>
+        <translation>Die Klammern berichtigen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/typing_in.py"/>
@@ -14274,6 +15092,12 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Den Monat berichtigen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/one_row_per_cross.py"/>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <source>Correct the parents, or give one of the two crosses another code.</source>
+        <translation>Die Eltern berichtigen oder einer der beiden Kreuzungen einen anderen Code geben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/rows.py"/>
         <source>Correct the ploidy of a parent, or the parentage.</source>
         <translation>Die Ploidie eines Elters oder die Abstammung berichtigen.</translation>
@@ -14292,6 +15116,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/checks.py"/>
         <source>Correct the pollen lot or the pollen parent of the cross.</source>
         <translation>Den aufbewahrten Pollen oder den Pollenelter der Kreuzung berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_writing.py"/>
+        <source>Correct the record that has it.</source>
+        <translation>Die Aufzeichnung berichtigen, die es hat.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
@@ -14397,6 +15226,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Zytoplasma, nach Samenelterlinie</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>DOT is for drawing alone and is not read again.</source>
+        <translation>DOT ist nur zum Zeichnen und wird nicht wieder gelesen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
         <source>Dashed ring: the plant whose card lies open</source>
         <translation>Gestrichelter Ring: die Pflanze, deren Karteikarte offen liegt</translation>
@@ -14405,6 +15239,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/legend.py"/>
         <source>Dashed tag: a cross only tried out, not in the book</source>
         <translation>Gestricheltes Etikett: eine nur probierte Kreuzung, nicht im Buch</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>Data Package folder</source>
+        <translation>Data-Package-Ordner</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -14422,9 +15261,84 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Datum: ____________   von: ________   an der Pflanze selbst / am Samen, den sie trug</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Dates such as {} put the day first.</source>
+        <translation>Daten wie {} nennen zuerst den Tag.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Dates such as {} put the month first.</source>
+        <translation>Daten wie {} nennen zuerst den Monat.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Dates such as {} were read with the day first.</source>
+        <translation>Daten wie {} wurden mit dem Tag zuerst gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Days from pollination until the fruit is big enough for a lasting label.</source>
+        <translation>Tage von der Bestäubung, bis die Frucht groß genug für ein dauerhaftes Etikett ist.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Days from pollination until the stigma takes no more pollen.</source>
+        <translation>Tage von der Bestäubung, bis die Narbe keinen Pollen mehr annimmt.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Days from the opening of the flower, 0 the day itself.</source>
+        <translation>Tage vom Öffnen der Blüte an, 0 ist der Tag selbst.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>Delete one of the rows or give it another code.</source>
+        <translation>Eine der Zeilen löschen oder ihr einen anderen Code geben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>Delete one of the rows.</source>
+        <translation>Eine der Zeilen löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/checked_records.py"/>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Delete one of them.</source>
+        <translation>Eines davon löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>Delete one.</source>
+        <translation>Eines löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>Delete or rename one of them.</source>
+        <translation>Eines davon löschen oder umbenennen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
+        <location filename="../../pedigreeview/exchange/checked_records.py"/>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
         <source>Delete that character.</source>
         <translation>Dieses Zeichen löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/characters.py"/>
+        <source>Delete that character: {}.</source>
+        <translation>Dieses Zeichen löschen: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>Delete the cells that stand far from the table, or save it as 'CSV UTF-8'.</source>
+        <translation>Die Zellen weit weg von der Tabelle löschen oder sie als „CSV UTF-8“ speichern.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>Delete the cells that stand far from the table, or save the table as 'CSV UTF-8'.</source>
+        <translation>Die Zellen weit weg von der Tabelle löschen oder die Tabelle als „CSV UTF-8“ speichern.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
@@ -14432,8 +15346,14 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Beschreibung</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Did you mean 'self'?</source>
+        <translation>War „self“ gemeint?</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/codes.py"/>
         <location filename="../../pedigreeview/network/relatives.py"/>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
         <source>Did you mean {}?</source>
         <translation>War {} gemeint?</translation>
@@ -14473,6 +15393,31 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <source>Each plant of the line beside all plants of its cross, itself among them, in every trait that was scored on it. A mean is over the plants scored.</source>
         <translation>Jede Pflanze der Linie neben allen Pflanzen ihrer Kreuzung, sie selbst darunter, in jedem Merkmal, das an ihr bonitiert wurde. Ein Mittel geht über die bonitierten Pflanzen.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Emasculate 3 days before the flower opens, pollinate within a day.</source>
+        <translation>3 Tage vor dem Öffnen der Blüte kastrieren, innerhalb eines Tages bestäuben.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Erratic over years.</source>
+        <translation>Von Jahr zu Jahr unregelmäßig.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Every cell is a number.</source>
+        <translation>Jede Zelle ist eine Zahl.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Every cell says yes or no.</source>
+        <translation>Jede Zelle sagt ja oder nein.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Every row has a value of its own in it.</source>
+        <translation>Jede Zeile hat darin einen eigenen Wert.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_parts.py"/>
@@ -14560,9 +15505,29 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Ausgesäte Familien in der Reihenfolge des Buchs. Vom Pfahl aus gezählt.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>Fetch it anew.</source>
+        <translation>Neu holen.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Few pods by bees; most 2x are self-incompatible.</source>
+        <translation>Durch Bienen wenige Kapseln; die meisten 2x sind selbstunverträglich.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/sowings.py"/>
         <source>Fill in one of the two.</source>
         <translation>Eines der beiden ausfüllen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>Fill in the cell or clear the row.</source>
+        <translation>Die Zelle ausfüllen oder die Zeile leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>Fill in the cell.</source>
+        <translation>Die Zelle ausfüllen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
@@ -14601,6 +15566,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Blüten einer Pflanze an einem Tag sind nicht unabhängig; p ist daher höchstens ein Anhalt.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>For a selfing name the seed parent here as well.</source>
+        <translation>Für eine Selbstung auch hier den Samenelter nennen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
         <source>For sowing, not for eating.</source>
         <translation>Zur Aussaat, nicht zum Essen.</translation>
@@ -14622,7 +15592,9 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Gründer</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/drawing/painter.py"/>
+        <location filename="../../pedigreeview/drawing/blocks.py"/>
+        <location filename="../../pedigreeview/drawing/legend.py"/>
+        <location filename="../../pedigreeview/drawing/overview_painter.py"/>
         <source>Founders</source>
         <translation>Gründer</translation>
     </message>
@@ -14633,6 +15605,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/report_parts.py"/>
         <source>From</source>
         <translation>Von</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>From five days before opening to three after, best at opening.</source>
+        <translation>Von fünf Tagen vor dem Öffnen bis drei danach, am besten beim Öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>From one day before opening to two after; pollen is 90% alive at opening, 62% at closing, 8% the next day.</source>
+        <translation>Von einem Tag vor dem Öffnen bis zwei danach; der Pollen lebt beim Öffnen zu 90 %, beim Schließen zu 62 %, am nächsten Tag zu 8 %.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -14666,7 +15648,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Angesetzte Früchte der bestäubten Blüten, und wie viele davon seither abgefallen sind.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/drawing/painter.py"/>
+        <location filename="../../pedigreeview/drawing/band_names.py"/>
         <source>Gen. {}</source>
         <translation>Gen. {}</translation>
     </message>
@@ -14683,6 +15665,17 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Generation für Generation</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/drawing/band_names.py"/>
+        <location filename="../../pedigreeview/drawing/overview_painter.py"/>
+        <source>Generation {}</source>
+        <translation>Generation {}</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Genetic analysis of RFLPs, GATA microsatellites and RAPDs in a tomato cross, Theor. Appl. Genet., abstract read; range partly from memory</source>
+        <translation>Genetic analysis of RFLPs, GATA microsatellites and RAPDs in a tomato cross, Theor. Appl. Genet., Zusammenfassung gelesen; Spanne teils aus dem Gedächtnis</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/packets.py"/>
         <source>Germination tested: {}.</source>
         <translation>Keimung geprüft: {}.</translation>
@@ -14693,14 +15686,75 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>So viele Codes wie Pflanzen angeben oder keinen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>Give it a 'path' such as plants.csv.</source>
+        <translation>Einen „path“ angeben, etwa plants.csv.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>Give it a heading or clear its cells.</source>
+        <translation>Eine Überschrift geben oder die Zellen leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>Give it a heading.</source>
+        <translation>Eine Überschrift geben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_writing.py"/>
+        <source>Give it another name.</source>
+        <translation>Einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <location filename="../../pedigreeview/exchange/checked_records.py"/>
+        <source>Give it one.</source>
+        <translation>Einen geben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Give one of the two plants another code.</source>
+        <translation>Einer der beiden Pflanzen einen anderen Code geben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/label_checks.py"/>
         <source>Give one of them another code, or make them one.</source>
         <translation>Einem davon einen anderen Code geben oder sie zu einem machen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>Give the accession its number or its name.</source>
+        <translation>Der Akzession ihre Nummer oder ihren Namen geben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>Give the column a heading or clear its cells.</source>
+        <translation>Der Spalte eine Überschrift geben oder ihre Zellen leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Give the later cross the higher mark, as in A/B//C.</source>
+        <translation>Der späteren Kreuzung das höhere Zeichen geben, wie in A/B//C.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Give the plant a code.</source>
+        <translation>Der Pflanze einen Code geben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/findings.py"/>
         <source>Give this one a later date, or take the other away.</source>
         <translation>Diesem ein späteres Datum geben oder das andere entfernen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Give {} the kind 'family' or 'variety' if it stands for many plants; else {}.</source>
+        <translation>{} die Art „family“ oder „variety“ geben, wenn es für viele Pflanzen steht; sonst {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Give {} the kind 'plant' if it is one genotype kept by cuttings or division, or name the one plant of it.</source>
+        <translation>{} die Art „plant“ geben, wenn es ein Genotyp ist, der durch Stecklinge oder Teilung erhalten wird, oder die eine Pflanze davon nennen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
@@ -14709,8 +15763,8 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <source>Grains: from the pollen parent</source>
-        <translation>Körner: vom Pollenelter</translation>
+        <source>Grains: pollen parent</source>
+        <translation>Körner: Pollenelter</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/growing_plan.py"/>
@@ -14726,6 +15780,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Growing</source>
         <translation>Wachsen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Grown as an annual; a cutting is a plant of its own.</source>
+        <translation>Einjährig gezogen; ein Steckling ist eine eigene Pflanze.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Grown as an annual; a plant kept over winter raises a check that can be accepted.</source>
+        <translation>Einjährig gezogen; eine überwinterte Pflanze löst eine Prüfung aus, die sich annehmen lässt.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
@@ -14769,8 +15833,13 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <source>Hatched edge: from parents not known</source>
-        <translation>Schraffierter Rand: von unbekannten Eltern</translation>
+        <source>Hatched edge: parents not known</source>
+        <translation>Schraffierter Rand: Eltern unbekannt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Heads washed free of pollen, up to 0.5; under mist 0.94 hybrids.</source>
+        <translation>Von Pollen freigewaschene Köpfe bis 0,5; unter Sprühnebel 0,94 Hybriden.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
@@ -14791,6 +15860,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/file_faults.py"/>
         <source>If you trust its records, rescue them into a new book.</source>
         <translation>Wenn den Aufzeichnungen zu trauen ist, sie in ein neues Buch retten.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>Import it as any other table.</source>
+        <translation>Wie jede andere Tabelle einlesen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/crossing_plan.py"/>
@@ -14821,6 +15895,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/planning/two_steps.py"/>
         <source>In one step: {} F2 plants for {}% assurance.{}</source>
         <translation>In einem Schritt: {} F2-Pflanzen für {}% Sicherheit.{}</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>In part; no figure is known to us.</source>
+        <translation>Zum Teil; eine Zahl kennen wir nicht.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/crossing_list.py"/>
@@ -14889,12 +15968,18 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Hat keine zwei Eltern.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/checked_records.py"/>
+        <source>It has the character {} in it.</source>
+        <translation>Das Zeichen {} steht darin.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/loci.py"/>
         <source>It has {}.</source>
         <translation>Vorhanden: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/wanted.py"/>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
         <source>It has: {}.</source>
         <translation>Vorhanden: {}.</translation>
     </message>
@@ -14930,6 +16015,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Spaltet noch auf für {}: {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>It wants a germplasmDbId, a crossDbId or a plannedCrossDbId.</source>
+        <translation>Es braucht eine germplasmDbId, eine crossDbId oder eine plannedCrossDbId.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>It was</source>
         <translation>War</translation>
@@ -14950,6 +16040,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Das Zytoplasma ist das von {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Its heading and cells say nothing known.</source>
+        <translation>Überschrift und Zellen sagen nichts Bekanntes.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Its own finding overrides what its cross says.</source>
         <translation>Der eigene Befund geht dem vor, was die Kreuzung sagt.</translation>
@@ -14965,6 +16060,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Beurteilt nach {} Pflanzen, die für die Linie stehen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Keep the one that it came from.</source>
+        <translation>Das behalten, woher sie kam.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Kept</source>
@@ -14974,6 +16074,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <source>Kept beside it: {}.</source>
         <translation>Daneben behalten: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Kept by tubers and cuttings: one genotype.</source>
+        <translation>Durch Knollen und Stecklinge erhalten: ein Genotyp.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Kept by tubers: one genotype, a plant and not a pool.</source>
+        <translation>Durch Knollen erhalten: ein Genotyp, eine Pflanze und kein Pool.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/line_history.py"/>
@@ -14987,9 +16097,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Kerr et al. 2012 zur polysomen Vererbung (Zusammenfassung gelesen); Malécot 1948 (aus dem Gedächtnis)</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Key exemptions to the breeder's right, course lesson</source>
+        <translation>Key exemptions to the breeder's right, Kurslektion</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/due.py"/>
         <source>Label {} of {} for harvest.</source>
         <translation>Für die Ernte etikettieren: {} von {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/labels.py"/>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/labels.py"/>
@@ -15012,14 +16132,29 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Spalte leer lassen oder das Merkmal wieder aufzeichnen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Leave the one that is right.</source>
+        <translation>Das Richtige stehen lassen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/typing_in.py"/>
         <source>Leave the row blank, or record it elsewhere.</source>
         <translation>Die Zeile leer lassen oder anderswo aufzeichnen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Leave the star beside the recurrent parent alone.</source>
+        <translation>Den Stern nur beim wiederkehrenden Elter lassen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <source>Left edge: shares of the founders</source>
-        <translation>Linker Rand: Anteile der Gründer</translation>
+        <source>Left edge: founders' shares</source>
+        <translation>Linker Rand: Gründeranteile</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>Left out</source>
+        <translation>Ausgelassen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/reciprocal_report.py"/>
@@ -15048,8 +16183,13 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <source>Lines lit up: the paths between the two that are compared</source>
-        <translation>Leuchtende Linien: die Wege zwischen den beiden, die verglichen werden</translation>
+        <source>Lines lit up: the paths that are looked at</source>
+        <translation>Leuchtende Linien: die betrachteten Wege</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Lines to 0.67: Outcrossing rates of six common bean lines, Crop Science 28:177, 1988.</source>
+        <translation>Linien bis 0,67: Outcrossing rates of six common bean lines, Crop Science 28:177, 1988.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/paper_lists.py"/>
@@ -15087,13 +16227,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Verloren</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Low; no figure is known to us.</source>
+        <translation>Gering; eine Zahl kennen wir nicht.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <source>Lower bar: inbreeding F, from 0 to 1</source>
-        <translation>Unterer Balken: Inzucht F, von 0 bis 1</translation>
+        <source>Lower bar: inbreeding F, 0 to 1</source>
+        <translation>Unterer Balken: Inzucht F, 0 bis 1</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Lower them, or give a later finding its own date.</source>
+        <translation>Niedriger ansetzen oder einem späteren Befund ein eigenes Datum geben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
         <location filename="../../pedigreeview/book/recording/findings.py"/>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
         <source>Lower them; what is missing to 1 is left unknown.</source>
         <translation>Niedriger ansetzen; was zu 1 fehlt, bleibt unbekannt.</translation>
     </message>
@@ -15101,6 +16252,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <source>Made {}.</source>
         <translation>Gemacht {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>Make a table of it with a row for each plant and import that.</source>
+        <translation>Eine Tabelle mit einer Zeile je Pflanze daraus machen und die einlesen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
@@ -15133,6 +16289,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Beetplan</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/pages.py"/>
+        <source>Margins of {} mm leave no room for the picture on {}.</source>
+        <translation>Ränder von {} mm lassen auf {} keinen Platz für das Bild.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Mark the seed parent with ♀.</source>
+        <translation>Den Samenelter mit ♀ kennzeichnen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/choosing.py"/>
         <source>Mean coancestry {}; no choice can go below {}, so at most {} is lost.</source>
         <translation>Mittlere Verwandtschaft θ {}; keine Auswahl kommt unter {}, also gehen höchstens {} verloren.</translation>
@@ -15153,14 +16319,34 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Mitglieder untereinander bestäubt</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>Mend it or fetch it anew.</source>
+        <translation>Berichtigen oder neu holen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/faults.py"/>
         <source>Mend what is listed and open the file again.</source>
         <translation>Das Aufgeführte berichtigen und die Datei noch einmal öffnen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/merging.py"/>
+        <source>Merge two books</source>
+        <translation>Zwei Bücher zusammenführen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/line_history.py"/>
         <source>Method</source>
         <translation>Verfahren</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Mist removal of lettuce pollen, ASHS abstract</source>
+        <translation>Mist removal of lettuce pollen, ASHS, Zusammenfassung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/legend.py"/>
+        <source>Mixed: the plants of the pack differ</source>
+        <translation>Gemischt: Die Pflanzen des Stapels sind verschieden</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -15178,6 +16364,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Aus einer Samentüte wurden mehr Samen gesät, als sie enthielt.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Most cells name two parents, such as {}.</source>
+        <translation>Die meisten Zellen nennen zwei Eltern, etwa {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Most of its cells are codes of plants of this table.</source>
+        <translation>Die meisten Zellen sind Codes von Pflanzen dieser Tabelle.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/due.py"/>
         <source>Most seed is up two to four weeks after sowing.</source>
         <translation>Der meiste Samen läuft zwei bis vier Wochen nach der Aussaat auf.</translation>
@@ -15192,6 +16388,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Name</source>
         <translation>Name</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>Name a folder to write.</source>
+        <translation>Einen Ordner nennen, in den geschrieben wird.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/stability.py"/>
@@ -15214,9 +16415,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Weniger davon nennen und den Rest danach drucken.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>Name it {}.</source>
+        <translation>{} nennen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>Name its columns {}, or import it, which asks what each column means.</source>
+        <translation>Die Spalten {} nennen, oder die Tabelle einlesen; dabei wird gefragt, was jede Spalte bedeutet.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/findings.py"/>
         <source>Name its cross first.</source>
         <translation>Zuerst die Kreuzung angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Name its cross, or delete the finding.</source>
+        <translation>Die Kreuzung nennen oder den Befund löschen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
@@ -15244,6 +16460,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Familie angeben, deren Mitglieder sich untereinander bestäubten.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>Name the file or the folder.</source>
+        <translation>Datei oder Ordner nennen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/plants.py"/>
         <source>Name the one plant that it came from, or record the variety as kept by cuttings, tubers or division if it is one genotype.</source>
         <translation>Die eine Pflanze angeben, von der sie stammt, oder die Sorte als durch Stecklinge, Knollen oder Teilung erhalten aufzeichnen, wenn sie ein Genotyp ist.</translation>
@@ -15254,9 +16475,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Eltern angeben, wenn sie bekannt sind; eine Pflanze, die auf Verwendung wartet, kann bleiben.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Name the parents, or clear the cell.</source>
+        <translation>Die Eltern nennen oder die Zelle leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Name the parents, or write 'founder' or nothing under 'raised'.</source>
+        <translation>Die Eltern nennen, oder unter „raised“ „founder“ oder nichts schreiben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/pollen.py"/>
         <source>Name the plant it came from.</source>
         <translation>Die Pflanze angeben, von der sie stammt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/matrices.py"/>
+        <source>Name the plants that are wanted.</source>
+        <translation>Die gewünschten Pflanzen nennen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/garden_sheets.py"/>
@@ -15285,9 +16521,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Zuerst den Samenelter der Kreuzung angeben.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Name the seed parent of the cross.</source>
+        <translation>Den Samenelter der Kreuzung nennen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/correcting.py"/>
         <source>Name the seed parent, or take 'self' out of the odds and findings first.</source>
         <translation>Den Samenelter angeben oder zuerst „self“ aus Wahrscheinlichkeiten und Befunden nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Name the seed parent, or take 'self' out.</source>
+        <translation>Den Samenelter nennen oder „self“ herausnehmen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/lookup.py"/>
@@ -15295,9 +16541,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Angeben: {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Name what it is {}, or clear the cell 'raised'.</source>
+        <translation>Nennen, woher es kommt ({}), oder die Zelle „raised“ leeren.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/plants.py"/>
+        <source>Name what the plants are raised from, or their sowing.</source>
+        <translation>Nennen Sie, woraus die Pflanzen gezogen sind, oder ihre Aussaat.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/naming.py"/>
         <source>Named '{}', from the line {}.</source>
         <translation>Benannt „{}“, aus der Linie {}.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Near 0.</source>
+        <translation>Nahe 0.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/segregation.py"/>
@@ -15315,14 +16576,44 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Weder die erste noch die letzte Blüte ist datiert.</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Never taste a bitter squash; its toxin can be dangerous.</source>
+        <translation>Nie einen bitteren Kürbis kosten; sein Gift kann gefährlich sein.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Never taste a cross with a wild nightshade; toxins can rise.</source>
+        <translation>Nie eine Kreuzung mit einem wilden Nachtschatten kosten; Giftstoffe können zunehmen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/statistics.py"/>
         <source>No chromosome map of {} is known</source>
         <translation>Keine Chromosomenkarte von {} ist bekannt</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>No column holds the codes of the plants.</source>
+        <translation>Keine Spalte enthält die Codes der Pflanzen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>No column holds the parents of the crosses.</source>
+        <translation>Keine Spalte enthält die Eltern der Kreuzungen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/crossing_list.py"/>
         <source>No cross is planned, and none was worked on {}.</source>
         <translation>Keine Kreuzung ist geplant, und keine wurde am {} bestäubt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/plants.py"/>
+        <source>No cross, variety or family is named.</source>
+        <translation>Es ist keine Kreuzung, Sorte oder Familie genannt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/differences.py"/>
+        <source>No difference is shown</source>
+        <translation>Ein Unterschied zeigt sich nicht</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/printed_sheets.py"/>
@@ -15345,9 +16636,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Kein aufgezeichnetes Gen zeigt eine Selbstung in einer der Richtungen: die Blüten gut umhüllen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/drawing/blocks.py"/>
+        <source>No generation, loop in the records</source>
+        <translation>Ohne Generation, Schleife im Buch</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_parts.py"/>
         <source>No grade is on record for: {}.</source>
         <translation>Keine Stufe ist aufgezeichnet für: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>No map read: 100 cM a chromosome as a starting value.</source>
+        <translation>Keine Karte gelesen: 100 cM je Chromosom als Anfangswert.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
@@ -15393,6 +16694,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/quick.py"/>
         <source>No pollination of {} is recorded.</source>
         <translation>Keine Bestäubung von {} ist aufgezeichnet.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>No sheet of the file has the headings of a plant table.</source>
+        <translation>Kein Blatt der Datei hat die Überschriften einer Pflanzentabelle.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/legend.py"/>
+        <source>No value: plain paper</source>
+        <translation>Kein Wert: blankes Papier</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/lookup.py"/>
@@ -15466,6 +16777,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>An {} hängt nichts.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/recording/sowings.py"/>
+        <source>Nothing is said of the seedlings of the sowing {}.</source>
+        <translation>Über die Sämlinge der Aussaat {} ist nichts gesagt.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/typing_in.py"/>
         <source>Nothing is typed in yet.</source>
         <translation>Noch ist nichts eingetippt.</translation>
@@ -15480,6 +16796,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Obtained from</source>
         <translation>Herkunft</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Of florets.</source>
+        <translation>Der Einzelblüten.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/segregation.py"/>
@@ -15520,6 +16841,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/hanging.py"/>
         <source>On {} hang {}.</source>
         <translation>An {} hängen {}.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>One a floret.</source>
+        <translation>Einer je Einzelblüte.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -15567,14 +16893,29 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Nur {} Pflanzen wurden gemessen: Die Reihenfolge ist ein Hinweis, keine Rangliste.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/__init__.py"/>
+        <source>Open a book (.pedbook), a plant table (.csv, .tsv, .txt, .xlsx, .ods) or the folder of a book.</source>
+        <translation>Ein Buch (.pedbook), eine Pflanzentabelle (.csv, .tsv, .txt, .xlsx, .ods) oder den Ordner eines Buchs öffnen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
         <source>Open end: parent not known</source>
         <translation>Offenes Ende: Elter unbekannt</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>Open pollination is written as {}.</source>
+        <translation>Freies Abblühen wird als {} geschrieben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_parts.py"/>
         <source>Open questions of the book's checks</source>
         <translation>Offene Fragen aus den Prüfungen des Buchs</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/legend.py"/>
+        <source>Open-pollinated</source>
+        <translation>Frei abgeblüht</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -15603,11 +16944,22 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Eltern und Nachkommen wurden in verschiedenen Jahren gemessen, ohne eine in beiden angebaute Sorte: Der Unterschied der Jahre steckt im Selektionserfolg.</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Parents may be protected: breeding and private use are often free under plant-variety law, patents and packet licences may say otherwise; local rules come first.</source>
+        <translation>Eltern können geschützt sein: Züchtung und privater Gebrauch sind nach dem Sortenschutz oft frei, Patente und Lizenzen auf Samentüten können anderes sagen; die Regeln vor Ort gehen vor.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>Parents stand in a column of their own and in one cell as well.</source>
+        <translation>Eltern stehen in einer eigenen Spalte und außerdem in einer Zelle.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
         <source>Part them by a dash: '{{}}-{{}}'.</source>
         <translation>Durch einen Strich trennen: „{{}}-{{}}“.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/chart.py"/>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>Pedigree</source>
         <translation>Stammbaum</translation>
@@ -15621,6 +16973,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/application.py"/>
         <source>Pictures cannot be drawn: a library of the desktop is missing ({}).</source>
         <translation>Bilder lassen sich nicht zeichnen: Eine Bibliothek der Arbeitsumgebung fehlt ({}).</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/blocks.py"/>
+        <source>Pinned, outside this view</source>
+        <translation>Angesteckt, außerhalb der Ansicht</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -15659,9 +17016,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Pflanzen</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Pollen lives 30 to 40 minutes.</source>
+        <translation>Der Pollen lebt 30 bis 40 Minuten.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_parts.py"/>
         <source>Pollen parent is</source>
         <translation>Pollenelter ist</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Pollen under glass sensitises.</source>
+        <translation>Pollen unter Glas kann Allergien auslösen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/flowers_needed.py"/>
@@ -15692,6 +17059,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/quick.py"/>
         <source>Pollination {}: {} set{}.</source>
         <translation>Bestäubung {}: {} angesetzt{}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>Pollinations</source>
+        <translation>Bestäubungen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/network/gene_drop.py"/>
@@ -15725,9 +17097,34 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Geschützt</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Pungent fruit: wear gloves and goggles.</source>
+        <translation>Scharfe Früchte: Handschuhe und Schutzbrille tragen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/mends.py"/>
         <source>Put '{}' in the place of '{}' everywhere.</source>
         <translation>Überall „{}“ anstelle von „{}“ setzen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Put a × between the two parents.</source>
+        <translation>Zwischen die beiden Eltern ein × setzen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Put a × between them.</source>
+        <translation>Ein × dazwischen setzen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Put brackets round the earlier cross, as in (A × B) × C.</source>
+        <translation>Die frühere Kreuzung einklammern, wie in (A × B) × C.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>Put quotes round a cell that has the separator in it.</source>
+        <translation>Eine Zelle, die das Trennzeichen enthält, in Anführungszeichen setzen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
@@ -15738,6 +17135,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/making_files.py"/>
         <source>Put the file in again, or go back to a backup that has it.</source>
         <translation>Die Datei wieder einfügen oder zu einer Sicherung zurückkehren, die sie enthält.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>Put the file into the folder and write its name alone.</source>
+        <translation>Die Datei in den Ordner legen und nur ihren Namen schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>Put the file itself into the folder.</source>
+        <translation>Die Datei selbst in den Ordner legen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/mends.py"/>
@@ -15758,6 +17165,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/plants.py"/>
         <source>Raise fewer, or correct how many came up.</source>
         <translation>Weniger heranziehen oder berichtigen, wie viele aufgelaufen sind.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Raw dry beans are poisonous; cook them well.</source>
+        <translation>Rohe trockene Bohnen sind giftig; gut kochen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
@@ -15835,6 +17247,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} als Selbstung von {} aufzeichnen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>Resource {} names no file.</source>
+        <translation>Die Ressource {} nennt keine Datei.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
         <source>Ring: the focus</source>
         <translation>Ring: der Fokus</translation>
@@ -15843,6 +17260,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/bed_plan.py"/>
         <source>Row by row; positions are counted from the stake, which stands at the left.</source>
         <translation>Reihe für Reihe; Positionen zählen vom Pfahl aus, der links steht.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>Rows</source>
+        <translation>Reihen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/gene_tint.py"/>
@@ -15855,9 +17277,56 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Anderswo eine Kopie speichern und darin schreiben, oder die Datei und ihren Ordner freigeben.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>Save it anew in the spreadsheet program, or as 'CSV UTF-8'.</source>
+        <translation>Im Tabellenprogramm neu speichern, oder als „CSV UTF-8“.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>Save it anew with the program that made it.</source>
+        <translation>Mit dem Programm, das sie machte, neu speichern.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>Save it as 'CSV UTF-8' in the spreadsheet program and open that file.</source>
+        <translation>Im Tabellenprogramm als „CSV UTF-8“ speichern und diese Datei öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/importing/source.py"/>
+        <source>Save it as .xlsx or .ods in the spreadsheet program and bring that file in.</source>
+        <translation>Im Tabellenprogramm als .xlsx oder .ods speichern und diese Datei einlesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/__init__.py"/>
+        <source>Save it as .xlsx or .ods in the spreadsheet program and open that file.</source>
+        <translation>Im Tabellenprogramm als .xlsx oder .ods speichern und diese Datei öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>Save it without one.</source>
+        <translation>Ohne Kennwort speichern.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Saving seeds of tomato, of pepper, of lettuce: three leaflets of a vegetable research centre</source>
+        <translation>Saving seeds of tomato, of pepper, of lettuce: drei Merkblätter eines Forschungszentrums für Gemüse</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>Say how it was raised: {}.</source>
+        <translation>Angeben, woher sie kommt: {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
         <source>Say of its pollinations how the bud was, or set the odds yourself.</source>
         <translation>Bei den Bestäubungen angeben, wie die Knospe war, oder die Wahrscheinlichkeit selbst setzen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>Say what each column means.</source>
+        <translation>Angeben, was jede Spalte bedeutet.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/wanted.py"/>
@@ -15910,6 +17379,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Bonitiert an {} und den Pflanzen, die dafür stehen; Zahlen sind Mittel über die Pflanzen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>Scores</source>
         <translation>Bonituren</translation>
@@ -15926,13 +17396,13 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/reports/crossing_plan.py"/>
-        <source>Season {}. </source>
-        <translation>Saison {}. </translation>
+        <source>Season {}.</source>
+        <translation>Saison {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <source>Second edge: a variety or a family</source>
-        <translation>Zweiter Rand: eine Sorte oder Familie</translation>
+        <source>Second edge: variety or family</source>
+        <translation>Zweiter Rand: Sorte oder Familie</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
@@ -15948,6 +17418,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/network/pedigree.py"/>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
         <source>See the problems of the book for the place and the mend.</source>
         <translation>Stelle und Abhilfe stehen bei den Problemen des Buchs.</translation>
     </message>
@@ -15963,24 +17434,20 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Prüfen, ob er eingeschaltet ist, oder als PDF speichern.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/drawing/heat_file.py"/>
-        <location filename="../../pedigreeview/reports/chart.py"/>
-        <location filename="../../pedigreeview/reports/labels.py"/>
-        <location filename="../../pedigreeview/reports/paper_lists.py"/>
-        <location filename="../../pedigreeview/reports/report_pdf.py"/>
+        <location filename="../../pedigreeview/reports/paper_pages.py"/>
         <source>See whether the folder can be written to and whether the disk is full.</source>
         <translation>Prüfen, ob der Ordner beschreibbar und der Datenträger nicht voll ist.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/drawing/heat_file.py"/>
-        <location filename="../../pedigreeview/reports/chart.py"/>
+        <location filename="../../pedigreeview/drawing/picture_files.py"/>
+        <location filename="../../pedigreeview/reports/printing.py"/>
         <source>See whether the folder exists and can be written to, and whether the disk is full.</source>
         <translation>Prüfen, ob es den Ordner gibt, ob er beschreibbar und ob der Datenträger voll ist.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/garden_lists.py"/>
-        <source>Seed parent first: the plant that will bear the fruit. A selfing: ⊗ as pollen parent.</source>
-        <translation>Zuerst der Samenelter: die Pflanze, die die Frucht tragen wird. Bei Selbstung: ⊗ als Pollenelter.</translation>
+        <source>Seed parent first: the plant that will bear the fruit. A selfing: 'self' as pollen parent.</source>
+        <translation>Zuerst der Samenelter: die Pflanze, die die Frucht tragen wird. Bei Selbstung: „selbst“ als Pollenelter.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_parts.py"/>
@@ -15988,10 +17455,35 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Samenelter ist</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/crossing_plan.py"/>
+        <source>Seed parents in rows, pollen parents in columns; with the dates of bloom.</source>
+        <translation>Samenelter in Zeilen, Pollenelter in Spalten; mit den Blühzeiten.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Seed quality and fruit load of Capsicum annuum, abstract</source>
+        <translation>Seed quality and fruit load of Capsicum annuum, Zusammenfassung</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Seed sent across borders needs papers.</source>
+        <translation>Samen, die über Grenzen gehen, brauchen Papiere.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Seeds</source>
         <translation>Samen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/flowers_needed.py"/>
+        <source>Seeds a fruit: {}.</source>
+        <translation>Samen je Frucht: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/reciprocal_report.py"/>
+        <source>Seeds: {}.</source>
+        <translation>Samen: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/segregation.py"/>
@@ -16012,6 +17504,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Selfed {} times more, with no plants recorded in between.</source>
         <translation>Noch {} Mal geselbstet, ohne aufgezeichnete Pflanzen dazwischen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/legend.py"/>
+        <source>Selfing</source>
+        <translation>Selbstung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>Selfings are not written.</source>
+        <translation>Selbstungen werden nicht geschrieben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
@@ -16114,6 +17616,26 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Anteil von {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>Sheet {}</source>
+        <translation>Blatt {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/pages.py"/>
+        <source>Shorten it, or choose larger paper.</source>
+        <translation>Kürzen oder größeres Papier wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheet_writing.py"/>
+        <source>Shorten it, or write the table as CSV.</source>
+        <translation>Kürzen oder die Tabelle als CSV schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/captions.py"/>
+        <source>Shorten it.</source>
+        <translation>Kürzen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/plants.py"/>
         <source>Sib mating is within a family or a variety.</source>
         <translation>Geschwisterpaarung gibt es nur innerhalb einer Familie oder Sorte.</translation>
@@ -16122,6 +17644,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/legend.py"/>
         <source>Sibs folded into a pack</source>
         <translation>Geschwister, zu einem Stapel eingeklappt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Single flowers to 0.37; 0.02 is a starting value within the range.</source>
+        <translation>Einzelne Blüten bis 0,37; 0,02 ist ein Anfangswert innerhalb der Spanne.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/mends.py"/>
@@ -16175,6 +17702,33 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Gesät oder gesteckt</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Soybean 0.06 to 0.18: Soybean crossing technique 1972-74, Soybean Genetics Newsletter 5.</source>
+        <translation>Sojabohne 0,06 bis 0,18: Soybean crossing technique 1972-74, Soybean Genetics Newsletter 5.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>Split it into smaller files.</source>
+        <translation>In kleinere Dateien teilen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/json_files.py"/>
+        <source>Split it.</source>
+        <translation>Teilen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>Split the table.</source>
+        <translation>Die Tabelle teilen.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Spring wheat.</source>
+        <translation>Sommerweizen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/scores.py"/>
         <source>Start further up or left, or copy a smaller block.</source>
         <translation>Weiter oben oder links beginnen, oder einen kleineren Block kopieren.</translation>
@@ -16206,6 +17760,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Der Abstammung nach noch ungleich (1 − F)</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/importing/halt.py"/>
+        <source>Stopped; nothing has come in.</source>
+        <translation>Gestoppt; nichts wurde eingelesen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
         <source>TP x BA 12 flowers bag tag 17 today</source>
         <translation>TP x BA 12 flowers bag tag 17 today</translation>
@@ -16217,13 +17776,18 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <source>Tabs: more parents above, more progeny below; a click shows them</source>
-        <translation>Reiter: oben weitere Eltern, unten weitere Nachkommen; ein Klick zeigt sie</translation>
+        <source>Tab: more parents or progeny; a click shows them</source>
+        <translation>Reiter: mehr Eltern oder Nachkommen; ein Klick zeigt sie</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/codes.py"/>
         <source>Take the blank away.</source>
         <translation>Das Leerzeichen entfernen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Take the brackets out and give the later cross the higher mark, as in A//B/C.</source>
+        <translation>Die Klammern herausnehmen und der späteren Kreuzung das höhere Zeichen geben, wie in A//B/C.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/mends.py"/>
@@ -16261,6 +17825,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Gilt als</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Tall bearded.</source>
+        <translation>Hohe Bartiris.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>That is</source>
         <translation>Das ist</translation>
@@ -16274,6 +17843,51 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>That of {}, through seed parents alone.</source>
         <translation>Das von {}, allein über Samenelter.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>That {} not say what was intended: read again as what the parents make of it.</source>
+        <translation>Das sagt nicht ({}), was beabsichtigt war: wird wieder so gelesen, wie die Eltern es ergeben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/json_files.py"/>
+        <source>The JSON is nested too deep to be a list of plants.</source>
+        <translation>Das JSON ist zu tief verschachtelt für eine Liste von Pflanzen.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>The Manual of Seed Saving, bean</source>
+        <translation>The Manual of Seed Saving, Bohne</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>The XML in the file declares a document type or entities, which are not read.</source>
+        <translation>Das XML in der Datei vereinbart einen Dokumenttyp oder Entitäten; die werden nicht gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>The XML in the file declares a document type or entities.</source>
+        <translation>Das XML in der Datei vereinbart einen Dokumenttyp oder Entitäten.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>The XML in the file is nested too deep to be a spreadsheet.</source>
+        <translation>Das XML in der Datei ist zu tief verschachtelt für eine Tabelle.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>The XML in the file is not UTF-8.</source>
+        <translation>Das XML in der Datei ist kein UTF-8.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>The ancestry of {}, {}, was kept as a note; import the table as any other to make plants of it.</source>
+        <translation>Die Abstammung von {}, {}, wurde als Notiz behalten; um Pflanzen daraus zu machen, die Tabelle wie jede andere einlesen.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>The biology of Triticum aestivum, regulator's crop document</source>
+        <translation>The biology of Triticum aestivum, Kulturartenblatt einer Behörde</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/scores.py"/>
@@ -16347,9 +17961,50 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Das Buch wurde nur zum Lesen geöffnet.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>The book's outcrossing rate, in {} left to open pollination: written as odds of '{}'.</source>
+        <translation>Die Fremdbefruchtungsrate des Buchs bei {}, frei abgeblüht: als Wahrscheinlichkeit von „{}“ geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>The book's settings (crop) are written into the cells of each founder.</source>
+        <translation>Die Einstellungen des Buchs (Kulturart) werden in die Zellen jedes Gründers geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>The book's settings ({}) are written into the cells of each plant.</source>
+        <translation>Die Einstellungen des Buchs ({}) werden in die Zellen jeder Pflanze geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>The book's settings {} are not written.</source>
+        <translation>Die Einstellungen {} des Buchs werden nicht geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api.py"/>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>The book's settings {}.</source>
+        <translation>Die Einstellungen {} des Buchs.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/garden_sheets.py"/>
         <source>The book's traits: {}.</source>
         <translation>Merkmale des Buchs: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>The candidate {} stands twice.</source>
+        <translation>Der Kandidat {} steht zweimal da.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/captions.py"/>
+        <source>The caption has {} characters; {} are the most.</source>
+        <translation>Die Bildunterschrift hat {} Zeichen; höchstens {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/pages.py"/>
+        <source>The caption leaves no room for the picture on {}.</source>
+        <translation>Die Bildunterschrift lässt auf {} keinen Platz für das Bild.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/traits.py"/>
@@ -16403,9 +18058,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Der Code {} ist das Wort für den Samenelter selbst.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>The code {} stands in row {} already.</source>
+        <translation>Der Code {} steht schon in Zeile {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/codes.py"/>
         <source>The code {} {}.</source>
         <translation>Der Code {} {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>The codes of {} whose plants all have a finding of their own.</source>
+        <translation>Die Codes von {}, deren Pflanzen alle einen eigenen Befund haben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/look_alikes.py"/>
@@ -16416,6 +18081,47 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/network/pedigree.py"/>
         <source>The coefficients of {} are withheld: they depend on {}.</source>
         <translation>Die Koeffizienten von {} sind zurückgehalten: Sie hängen ab von {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>The column</source>
+        <translation>Die Spalte</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>The column has no heading.</source>
+        <translation>Die Spalte hat keine Überschrift.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>The column is empty.</source>
+        <translation>Die Spalte ist leer.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>The column {} stands twice.</source>
+        <translation>Die Spalte {} steht zweimal da.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>The column {} was read as {}.</source>
+        <translation>Die Spalte {} wurde als {} gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>The column {} was taken as {}. {}</source>
+        <translation>Die Spalte {} gilt als {}. {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>The column {}.</source>
+        <translation>Die Spalte {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>The columns</source>
+        <translation>Die Spalten</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/segregation.py"/>
@@ -16433,6 +18139,21 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Kreuzung von {} hat keinen Samenelter, kann also keine Selbstung sein.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>The cross {} comes in beside {}, which has the same parents.</source>
+        <translation>Die Kreuzung {} kommt neben {} hinzu, die dieselben Eltern hat.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>The cross {} has 'self' among its odds but no seed parent.</source>
+        <translation>Die Kreuzung {} hat „self“ unter ihren Wahrscheinlichkeiten, aber keinen Samenelter.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>The cross {} has a pollen parent and odds for others as well.</source>
+        <translation>Die Kreuzung {} hat einen Pollenelter und außerdem Wahrscheinlichkeiten für andere.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
         <source>The cross {} has no plants that still grow.</source>
         <translation>Die Kreuzung {} hat keine Pflanzen, die noch wachsen.</translation>
@@ -16443,6 +18164,12 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Kreuzung {} hat keinen Samenelter, also kann „self“ kein Kandidat sein.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/one_row_per_cross.py"/>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <source>The cross {} has other parents in row {}.</source>
+        <translation>Die Kreuzung {} hat in Zeile {} andere Eltern.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/counts.py"/>
         <source>The cross {} has {} fruits harvested of {} flowers pollinated.</source>
         <translation>Die Kreuzung {} hat {} geerntete Früchte bei {} bestäubten Blüten.</translation>
@@ -16451,6 +18178,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/crosses.py"/>
         <source>The cross {} has {}, so it was made.</source>
         <translation>Die Kreuzung {} hat {}, wurde also gemacht.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <source>The cross {} is drawn {} in row {}.</source>
+        <translation>Die Kreuzung {} ist als {} angegeben, anders als in Zeile {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -16473,8 +18205,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Kreuzung {} wurde gemacht am</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/book/recording/harvests.py"/>
-        <location filename="../../pedigreeview/book/recording/pollinations.py"/>
+        <location filename="../../pedigreeview/book/recording/lookup.py"/>
         <source>The cross {} was skipped.</source>
         <translation>Die Kreuzung {} wurde ausgelassen.</translation>
     </message>
@@ -16494,9 +18225,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Kreuzung {} {}; ihr Samen ist also eine Selbstung.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>The cross {} {}.</source>
+        <translation>Die Kreuzung {} {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/crosses.py"/>
         <source>The cross {} × {} is in the book as {}.</source>
         <translation>Die Kreuzung {} × {} steht im Buch als {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The data of resource {} are kept as they are.</source>
+        <translation>Die Daten der Ressource {} bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_cells.py"/>
+        <source>The date {} has no year.</source>
+        <translation>Das Datum {} hat kein Jahr.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/pollinations.py"/>
@@ -16514,6 +18260,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Der Datenträger ist voll; nichts wurde geändert.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>The edges of the graph do not fit its records, such as that from {} to {}.</source>
+        <translation>Die Kanten des Graphen passen nicht zu seinen Aufzeichnungen, etwa die von {} zu {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
         <source>The evidence says nothing.</source>
         <translation>Der Beleg sagt nichts.</translation>
@@ -16529,9 +18280,65 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Zahl liegt außerhalb von 0 bis 1: Zufall, oder verschiedene Jahre.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>The file cannot be read: {}.</source>
+        <translation>Die Datei ist nicht lesbar: {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/making_files.py"/>
+        <location filename="../../pedigreeview/exchange/writing.py"/>
         <source>The file cannot be written: {}.</source>
         <translation>Die Datei ist nicht beschreibbar: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>The file counts days from 1904; check the dates.</source>
+        <translation>Die Datei zählt die Tage ab 1904; die Daten prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>The file has a NUL byte in it, so it is no text file or it is damaged.</source>
+        <translation>Die Datei enthält ein NUL-Byte; sie ist also keine Textdatei oder beschädigt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>The file has more than {} cells.</source>
+        <translation>Die Datei hat mehr als {} Zellen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/__init__.py"/>
+        <source>The file has no ending.</source>
+        <translation>Die Datei hat keine Endung.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The file has no list 'resources', so it describes no Data Package.</source>
+        <translation>Die Datei hat keine Liste „resources“ und beschreibt also kein Data Package.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>The file has no sheet with cells.</source>
+        <translation>Die Datei hat kein Blatt mit Zellen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>The file has no sheet {}.</source>
+        <translation>Die Datei hat kein Blatt {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>The file has {} hidden {}.</source>
+        <translation>Die Datei hat verborgen: {} {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>The file holds two members of one name.</source>
+        <translation>Die Datei enthält zwei Teile mit demselben Namen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>The file holds {} members, more than a spreadsheet has.</source>
+        <translation>Die Datei enthält {} Teile, mehr als eine Tabelle hat.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
@@ -16539,14 +18346,116 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Datei enthält {}; das macht dieses Programm nicht, also wurde sie nicht geöffnet.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>The file is damaged: {}.</source>
+        <translation>Die Datei ist beschädigt: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <source>The file is empty.</source>
+        <translation>Die Datei ist leer.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>The file is larger than {} MB when it is unpacked.</source>
+        <translation>Die Datei ist ausgepackt größer als {} MB.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/json_files.py"/>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>The file is larger than {} MB.</source>
+        <translation>Die Datei ist größer als {} MB.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>The file is locked by a password.</source>
+        <translation>Die Datei ist durch ein Kennwort gesperrt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>The file is neither UTF-8 nor Windows-1252 text.</source>
+        <translation>Die Datei ist weder UTF-8 noch Text nach Windows-1252.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The file is nested too deeply.</source>
+        <translation>Die Datei ist zu tief verschachtelt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The file is no JSON.</source>
+        <translation>Die Datei ist kein JSON.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/json_files.py"/>
+        <source>The file is no JSON: {}.</source>
+        <translation>Die Datei ist kein JSON: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>The file is not UTF-8 and was read as Windows-1252; check letters with accents.</source>
+        <translation>Die Datei ist kein UTF-8 und wurde als Windows-1252 gelesen; Umlaute und Akzente prüfen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/opening_files.py"/>
         <source>The file of the book is write-protected, so it can only be read.</source>
         <translation>Die Datei des Buchs ist schreibgeschützt, also ist es nur lesbar.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The file of the photo {}, which is no plain file name.</source>
+        <translation>Die Datei des Fotos {}, die kein schlichter Dateiname ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>The file says that it is UTF-16 but has bytes that are not.</source>
+        <translation>Die Datei gibt sich als UTF-16 aus, hat aber Bytes, die keines sind.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>The file says that it is UTF-8 but has bytes that are not.</source>
+        <translation>Die Datei gibt sich als UTF-8 aus, hat aber Bytes, die keines sind.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The file {} is a link that leads out of the folder.</source>
+        <translation>Die Datei {} ist eine Verknüpfung, die aus dem Ordner hinausführt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The file {} is listed under another name.</source>
+        <translation>Die Datei {} ist unter einem anderen Namen aufgeführt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>The file {} is no text that can be read; it is kept as it is.</source>
+        <translation>Die Datei {} ist kein lesbarer Text; sie bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>The file {} is not listed in {} and was not read.</source>
+        <translation>Die Datei {} ist in {} nicht aufgeführt und wurde nicht gelesen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/findings.py"/>
         <source>The finding has no date.</source>
         <translation>Der Befund hat kein Datum.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The folder has no {}, so it is no Data Package.</source>
+        <translation>Der Ordner hat keine Datei {} und ist also kein Data Package.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_writing.py"/>
+        <source>The folder is not empty and holds no book of this program.</source>
+        <translation>Der Ordner ist nicht leer und enthält kein Buch dieses Programms.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>The folder lists no table 'plants'.</source>
+        <translation>Der Ordner führt keine Tabelle „plants“ auf.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/opening_files.py"/>
@@ -16564,6 +18473,31 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Früchte jeder Bestäubung sind gezählt.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>The further column {} of {}, which has the name of a column of the plant table.</source>
+        <translation>Die weitere Spalte {} von {}, die wie eine Spalte der Pflanzentabelle heißt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api.py"/>
+        <source>The further columns of candidates for pollen parent.</source>
+        <translation>Die weiteren Spalten der Kandidaten für den Pollenelter.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>The further columns of {} for pollen parent.</source>
+        <translation>Die weiteren Spalten von {} für den Pollenelter.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>The further columns {}.</source>
+        <translation>Die weiteren Spalten {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_writing.py"/>
+        <source>The further table {} cannot be a file of the folder.</source>
+        <translation>Die weitere Tabelle {} kann keine Datei des Ordners sein.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/loci.py"/>
         <source>The genotype {} has the allele {}, which {} lacks.</source>
         <translation>Der Genotyp {} hat das Allel {}; es fehlt bei {}.</translation>
@@ -16574,9 +18508,39 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Der Genotyp {} hat {} Allele für eine Pflanze mit {}x.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>The graph cannot be read: {}: {}.</source>
+        <translation>Der Graph ist nicht lesbar: {}: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>The graph is larger than {} MB.</source>
+        <translation>Der Graph ist größer als {} MB.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>The graph was not written by this program, so its nodes say nothing of plants.</source>
+        <translation>Der Graph wurde nicht von diesem Programm geschrieben; seine Knoten sagen also nichts über Pflanzen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/date_order.py"/>
         <source>The harvest {} of the cross {} was on {}, before the cross was made on {}.</source>
         <translation>Die Ernte {} der Kreuzung {} war am {}, bevor die Kreuzung gemacht wurde am {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>The heading row has {} cells; no more than {} are read.</source>
+        <translation>Die Kopfzeile hat {} Zellen; nicht mehr als {} werden gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>The heading {} says so.</source>
+        <translation>Die Überschrift {} sagt es.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>The heading {} says that the seed parent stands first.</source>
+        <translation>Die Überschrift {} sagt, dass der Samenelter zuerst steht.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/blup.py"/>
@@ -16587,6 +18551,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/line_history.py"/>
         <source>The history of {}</source>
         <translation>Die Geschichte von {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>The intention of {} with odds, which alone are written.</source>
+        <translation>Die Absicht von {} mit Wahrscheinlichkeiten, die allein geschrieben werden.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>The key {} stands in row {} already.</source>
+        <translation>Der Schlüssel {} steht schon in Zeile {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/label_sheets.py"/>
@@ -16620,6 +18594,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Liste war nicht schreibbar.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>The list holds something other than objects.</source>
+        <translation>Die Liste enthält anderes als Objekte.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/loci.py"/>
         <source>The locus {} has no allele {}.</source>
         <translation>Das Gen {} hat kein Allel {}.</translation>
@@ -16635,14 +18614,55 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Das Gen {} braucht zwei oder mehr verschiedene Allele.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/breeding_api.py"/>
+        <source>The lots of pollen that pollinations name.</source>
+        <translation>Die Pollenvorräte, die Bestäubungen nennen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>The mark {} has no height.</source>
+        <translation>Das Zeichen {} hat keine Höhe.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/naming.py"/>
         <source>The name '{}' is that of {}.</source>
         <translation>Der Name „{}“ gehört schon zu {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/package_writing.py"/>
+        <source>The name of the further column {} of the table {}: written as {}.</source>
+        <translation>Der Name der weiteren Spalte {} der Tabelle {}: als {} geschrieben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/label_checks.py"/>
         <source>The names of {} would be read as one.</source>
         <translation>Die Namen von {} würden als einer gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>The needed column {} is missing.</source>
+        <translation>Die nötige Spalte {} fehlt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/labels.py"/>
+        <source>The next free label on the last sheet is number {}.</source>
+        <translation>Das nächste freie Etikett auf dem letzten Bogen ist Nummer {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>The node {} has the record of another.</source>
+        <translation>Der Knoten {} hat die Aufzeichnung eines anderen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>The notation is too long to be one.</source>
+        <translation>Der Text ist zu lang für eine Schreibweise.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>The notation would name more than {} plants.</source>
+        <translation>Die Schreibweise würde mehr als {} Pflanzen nennen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/notes.py"/>
@@ -16656,7 +18676,18 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Zahl der Pflanzen ist unter 1.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>The number {} was read as {}.</source>
+        <translation>Die Zahl {} wurde als {} gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>The odds are no number.</source>
+        <translation>Die Wahrscheinlichkeit ist keine Zahl.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
         <source>The odds of the cross {} add up to {}, over 1.</source>
         <translation>Die Wahrscheinlichkeiten der Kreuzung {} ergeben zusammen {}, über 1.</translation>
     </message>
@@ -16664,6 +18695,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/findings.py"/>
         <source>The odds of the finding add up to {}, over 1.</source>
         <translation>Die Wahrscheinlichkeiten des Befunds ergeben zusammen {}, über 1.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>The odds of the finding{} for {} add up to {}, over 1.</source>
+        <translation>Die Wahrscheinlichkeiten des Befunds{} für {} ergeben zusammen {}, mehr als 1.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>The odds {} are not a code, ':' and a number.</source>
+        <translation>Die Wahrscheinlichkeiten {} sind kein Code mit „:“ und einer Zahl.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -16674,6 +18715,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/typed_dates.py"/>
         <source>The order of day and month is set to {}.</source>
         <translation>Die Reihenfolge von Tag und Monat ist eingestellt auf {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>The other sheets: {}.</source>
+        <translation>Die anderen Blätter: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/packets.py"/>
@@ -16701,6 +18747,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Der Elter „{}“ liest sich wie „nicht bekannt“, zählt aber überall als eine Pflanze.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>The parentage is too long to be one.</source>
+        <translation>Der Text ist zu lang für eine Abstammung.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>The parentage would name more than {} plants.</source>
+        <translation>Die Abstammung würde mehr als {} Pflanzen nennen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/checks.py"/>
         <source>The parents of a cross are of different crops.</source>
         <translation>Die Eltern einer Kreuzung sind verschiedene Kulturarten.</translation>
@@ -16716,6 +18772,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Eltern von {} unterscheiden sich in der Ploidie ({}); die Koeffizienten von ihr und ihren Nachkommen sind also zurückgehalten.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>The parents stand in alphabetical order, which tells no direction.</source>
+        <translation>Die Eltern stehen nach dem Alphabet, was keine Richtung angibt.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/segregation_report.py"/>
         <source>The parents' genotypes do not give one ratio for all of these plants.</source>
         <translation>Die Genotypen der Eltern ergeben nicht ein Spaltungsverhältnis für alle diese Pflanzen.</translation>
@@ -16724,6 +18785,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
         <source>The part {{}} is no number, so it has no width.</source>
         <translation>Der Teil {{}} ist keine Zahl und hat also keine Breite.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The path {} is no plain file name, and nothing outside the folder is read.</source>
+        <translation>Der Pfad {} ist kein schlichter Dateiname, und außerhalb des Ordners wird nichts gelesen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
@@ -16767,8 +18833,8 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Das Bild war nicht anzuordnen: Sein Prozess endete.</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/drawing/heat_file.py"/>
-        <location filename="../../pedigreeview/reports/chart.py"/>
+        <location filename="../../pedigreeview/drawing/picture_files.py"/>
+        <location filename="../../pedigreeview/reports/printing.py"/>
         <source>The picture could not be written.</source>
         <translation>Das Bild war nicht schreibbar.</translation>
     </message>
@@ -16843,6 +18909,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Der Drucker nahm das Bild nicht an.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/errands.py"/>
+        <source>The program made a mistake of its own; your files were not touched.</source>
+        <translation>Das Programm machte selbst einen Fehler; die Dateien blieben unberührt.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/book_file.py"/>
         <location filename="../../pedigreeview/book/making_files.py"/>
         <source>The records do not fit together: {}.</source>
@@ -16852,6 +18923,82 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/report_pdf.py"/>
         <source>The report could not be written.</source>
         <translation>Der Bericht war nicht schreibbar.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The resource {} is listed, but the file is not there.</source>
+        <translation>Die Ressource {} ist aufgeführt, aber die Datei ist nicht da.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The resource {} is no plain file of the folder and was not read.</source>
+        <translation>Die Ressource {} ist keine schlichte Datei des Ordners und wurde nicht gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The resource {} is no table and is kept as it is.</source>
+        <translation>Die Ressource {} ist keine Tabelle und bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The resource {}, which is no file inside the folder.</source>
+        <translation>Die Ressource {}, die keine Datei im Ordner ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>The row has a pollen parent and odds of pollen parents as well.</source>
+        <translation>Die Zeile hat einen Pollenelter und außerdem Wahrscheinlichkeiten von Pollenelter.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>The row has a {} but no parents.</source>
+        <translation>Die Zeile hat {}, aber keine Eltern.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>The row has no ACCENUMB and no ACCENAME.</source>
+        <translation>Die Zeile hat weder ACCENUMB noch ACCENAME.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>The row has no code of a plant.</source>
+        <translation>Die Zeile hat keinen Code einer Pflanze.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>The row has no key.</source>
+        <translation>Die Zeile hat keinen Schlüssel.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>The row has no plant code.</source>
+        <translation>Die Zeile hat keinen Pflanzencode.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>The row has no {}.</source>
+        <translation>Die Zeile hat kein {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>The row has {} cells, the heading row only {}.</source>
+        <translation>Die Zeile hat {} Zellen, die Kopfzeile nur {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>The row has {} cells; no more than {} are read.</source>
+        <translation>Die Zeile hat {} Zellen; nicht mehr als {} werden gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <source>The row is drawn {}, but row {} with the same parents {}.</source>
+        <translation>Die Zeile ist als {} angegeben, aber Zeile {} mit denselben Eltern {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>The row is the same as row {}.</source>
+        <translation>Die Zeile ist dieselbe wie Zeile {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/typing_in.py"/>
@@ -16876,7 +19023,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>The same by names</source>
-        <translation>Dem Namen nach gleich</translation>
+        <translation>Dasselbe mit Namen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/traits.py"/>
@@ -16889,6 +19036,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Skala von „{}“ hat keine niedrigste oder keine höchste Bonitur.</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>The seed is poisonous.</source>
+        <translation>Die Samen sind giftig.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/due.py"/>
         <source>The seed keeps {}, cool and dry.</source>
         <translation>Der Samen hält {}, kühl und trocken.</translation>
@@ -16899,9 +19051,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Der Samenelter steht zuerst, links.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/merging.py"/>
+        <source>The setting {} of the other book, {}, is left alone; yours is {}.</source>
+        <translation>Die Einstellung {} des anderen Buchs, {}, bleibt unbeachtet; hier gilt {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/sheets.py"/>
         <source>The sheet names no trait, or one that is not in the book.</source>
         <translation>Das Blatt nennt kein Merkmal, oder eines, das nicht im Buch steht.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>The sheet {} has more than {} cells.</source>
+        <translation>Das Blatt {} hat mehr als {} Zellen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
@@ -16929,14 +19091,99 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Die Streuung der Anteile ist nur für gerade Ploidien bekannt.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>The spreadsheet cannot be read: {}.</source>
+        <translation>Die Tabelle ist nicht lesbar: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>The spreadsheet is damaged and cannot be read.</source>
+        <translation>Die Tabelle ist beschädigt und nicht lesbar.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/heritability.py"/>
         <source>The standard error is so large that the figure says little.</source>
         <translation>Der Standardfehler ist so groß, dass die Zahl wenig sagt.</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>The stigma is ready about a day after emasculation.</source>
+        <translation>Die Narbe ist etwa einen Tag nach dem Kastrieren bereit.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <source>The table has a heading row and no plants.</source>
+        <translation>Die Tabelle hat eine Kopfzeile und keine Pflanzen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>The table has no headings of passport data, such as ACCENUMB.</source>
+        <translation>Die Tabelle hat keine Überschriften von Passdaten wie ACCENUMB.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_layouts.py"/>
+        <source>The table is laid out as one that you read before.</source>
+        <translation>Die Tabelle ist aufgebaut wie eine früher gelesene.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>The table is large; keep a backup to be able to go back.</source>
+        <translation>Die Tabelle ist groß; eine Sicherung behalten, um zurückgehen zu können.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheet_writing.py"/>
+        <source>The table is larger than an XLSX sheet can be ({} rows, {} columns).</source>
+        <translation>Die Tabelle ist größer, als ein XLSX-Blatt sein kann ({} Zeilen, {} Spalten).</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>The table names more than {} plants without a row.</source>
+        <translation>Die Tabelle nennt mehr als {} Pflanzen ohne eigene Zeile.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>The table was taken as {}.</source>
+        <translation>Die Tabelle gilt als {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_resources.py"/>
+        <source>The table {} is listed twice.</source>
+        <translation>Die Tabelle {} ist zweimal aufgeführt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>The table {} is not known to this version and is kept as it is.</source>
+        <translation>Die Tabelle {} kennt diese Version nicht; sie bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/left_out.py"/>
+        <source>The table {} with its {} {}.</source>
+        <translation>Die Tabelle {} mit {} {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>The table {} with its {}.</source>
+        <translation>Die Tabelle {} mit {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/left_out.py"/>
+        <source>The table {}, which is not known.</source>
+        <translation>Die Tabelle {}, die unbekannt ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>The table {}, which this version does not know.</source>
+        <translation>Die Tabelle {}, die diese Version nicht kennt.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/label_checks.py"/>
         <source>The tag {} stands on {} of {}, which are of the crosses {}.</source>
         <translation>Das Etikett {} steht an {} von {}; sie gehören zu den Kreuzungen {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_writing.py"/>
+        <source>The text {} cannot be written as UTF-8.</source>
+        <translation>Der Text {} lässt sich nicht als UTF-8 schreiben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/traits.py"/>
@@ -16994,6 +19241,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} enthält das Zeichen U+{}, das kein Bild zeigen kann.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>The {} has the character {} in it, which no picture can show.</source>
+        <translation>{}: Das Zeichen {} darin kann kein Bild zeigen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
         <source>The {} is blank.</source>
@@ -17015,9 +19267,25 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} {}: nicht von 0 bis 1.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/cell_checks.py"/>
         <location filename="../../pedigreeview/book/recording/fields.py"/>
         <source>The {} {} cannot be.</source>
         <translation>{} {}: nicht möglich.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>The {} {} has ':' or ';' in it, which part candidates and lists.</source>
+        <translation>{} {} enthält „:“ oder „;“, die Kandidaten und Listen trennen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/characters.py"/>
+        <source>The {} {} has the character {} in it, which no picture can show.</source>
+        <translation>{} {}: Das Zeichen {} darin kann kein Bild zeigen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>The {} {} has {} in it.</source>
+        <translation>{} {} enthält {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
@@ -17025,10 +19293,21 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} {} ist unter 0.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>The {} {} is neither true nor false.</source>
+        <translation>{} {} ist weder wahr noch falsch.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
         <location filename="../../pedigreeview/book/recording/fields.py"/>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
         <source>The {} {} is no date.</source>
         <translation>{} {} ist kein Datum.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>The {} {} is no number.</source>
+        <translation>{} {} ist keine Zahl.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/fields.py"/>
@@ -17036,7 +19315,13 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} {} ist keine ganze Zahl ab {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>The {} {} is no whole number.</source>
+        <translation>{} {} ist keine ganze Zahl.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/edit_faults.py"/>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
         <source>The {} {} is no {} of this book.</source>
         <translation>{} {} steht nicht in diesem Buch als {}.</translation>
     </message>
@@ -17046,14 +19331,30 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} {} ist keines der Wörter dafür.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>The {} {} is not one of its words.</source>
+        <translation>{} {} ist keines der möglichen Wörter.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/fields.py"/>
         <source>The {} {} is not one of the words for it.</source>
         <translation>{} {} ist keines der Wörter dafür.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>The {} {} is the word for the seed parent itself.</source>
+        <translation>{} {} ist das Wort für den Samenelter selbst.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
         <source>The {} {} is too large.</source>
         <translation>{} {} ist zu groß.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>The {} {} is {}.</source>
+        <translation>{} {} ist {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/scores.py"/>
@@ -17121,6 +19422,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Eine Datei oder einen Ordner dieses Namens gibt es schon.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/writing.py"/>
+        <source>There is a folder of this name.</source>
+        <translation>Es gibt einen Ordner dieses Namens.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/traits.py"/>
         <source>There is a trait '{}' already.</source>
         <translation>Das Merkmal „{}“ gibt es schon.</translation>
@@ -17183,6 +19489,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/quick.py"/>
         <location filename="../../pedigreeview/network/relatives.py"/>
         <location filename="../../pedigreeview/planning/stability.py"/>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>There is no plant {} in this book.</source>
         <translation>Die Pflanze {} steht nicht in diesem Buch.</translation>
@@ -17196,6 +19503,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/garden_sheets.py"/>
         <source>There is no sowing '{}' in the book.</source>
         <translation>Die Aussaat „{}“ steht nicht im Buch.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/__init__.py"/>
+        <source>There is no such file or folder.</source>
+        <translation>Diese Datei oder diesen Ordner gibt es nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>There is no such file.</source>
+        <translation>Diese Datei gibt es nicht.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/making_files.py"/>
@@ -17270,6 +19587,21 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Das wären {} Zeilen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/same_plants.py"/>
+        <source>They differ only by case, blanks, dashes or signs that look alike.</source>
+        <translation>Sie unterscheiden sich nur durch Großschreibung, Leerzeichen, Striche oder ähnlich aussehende Zeichen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/same_plants.py"/>
+        <source>They differ only by letters that look like digits, such as O and 0.</source>
+        <translation>Sie unterscheiden sich nur durch Buchstaben, die wie Ziffern aussehen, etwa O und 0.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/same_plants.py"/>
+        <source>They differ only by marks such as dots, quotes and brackets.</source>
+        <translation>Sie unterscheiden sich nur durch Zeichen wie Punkte, Anführungszeichen und Klammern.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/pairs.py"/>
         <source>They do not flower together: {} {} lie between; store pollen.</source>
         <translation>Sie blühen nicht gemeinsam: Abstand {} {}; Pollen aufbewahren.</translation>
@@ -17278,6 +19610,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/planning/pairs.py"/>
         <source>They flower together on {} {}.</source>
         <translation>Sie blühen gemeinsam: {} {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>They were changed in another program; change the records in the book instead.</source>
+        <translation>Sie wurden in einem anderen Programm geändert; stattdessen die Aufzeichnungen im Buch ändern.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/bed_plan.py"/>
@@ -17295,6 +19632,52 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Diese Datei ist kein Kreuzungsbuch.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>This is UTF-32 text, which is not read.</source>
+        <translation>Das ist Text in UTF-32, der nicht gelesen wird.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/package_writing.py"/>
+        <source>This is a file.</source>
+        <translation>Das ist eine Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>This is a folder.</source>
+        <translation>Das ist ein Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>This is a zip file but holds no spreadsheet.</source>
+        <translation>Das ist eine zip-Datei, aber ohne Tabelle.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/__init__.py"/>
+        <location filename="../../pedigreeview/window/importing/source.py"/>
+        <source>This is an old spreadsheet file, which is not read.</source>
+        <translation>Das ist eine alte Tabellendatei, die nicht gelesen wird.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>This is no answer of the Breeding API standard.</source>
+        <translation>Das ist keine Antwort nach dem Standard Breeding API.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>This is no spreadsheet file, or it is damaged.</source>
+        <translation>Das ist keine Tabellendatei, oder sie ist beschädigt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/archive_guard.py"/>
+        <source>This is no spreadsheet file, or it is damaged: {}.</source>
+        <translation>Das ist keine Tabellendatei, oder sie ist beschädigt: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>This is {}, not a text file.</source>
+        <translation>Das ist {}, keine Textdatei.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/sampler.py"/>
         <source>This pedigree is too tangled for the chances of its genotypes.</source>
         <translation>Dieser Stammbaum ist zu verschlungen für die Wahrscheinlichkeiten seiner Genotypen.</translation>
@@ -17310,6 +19693,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Dieser Bericht wird als PDF geschrieben.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>This seems to be UTF-16 text without the mark at its beginning, which is not read.</source>
+        <translation>Das scheint Text in UTF-16 ohne das Zeichen am Anfang zu sein, der nicht gelesen wird.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/file_faults.py"/>
         <source>This step cannot be read.</source>
         <translation>Dieser Schritt ist nicht lesbar.</translation>
@@ -17318,6 +19706,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/edit_faults.py"/>
         <source>This {}</source>
         <translation>Diese Aufzeichnung ({})</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Three names stand side by side, so it is not clear which cross came first.</source>
+        <translation>Drei Namen stehen nebeneinander; so ist nicht klar, welche Kreuzung zuerst kam.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/legend.py"/>
+        <source>Tint: {}</source>
+        <translation>Tönung: {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
@@ -17362,6 +19760,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Gleich noch einmal versuchen, oder das andere schließen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Two brackets stand side by side.</source>
+        <translation>Zwei Klammern stehen nebeneinander.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/checks.py"/>
         <source>Two codes differ only by case, blanks, dashes or look-alike signs.</source>
         <translation>Zwei Codes unterscheiden sich nur in Groß- und Kleinschreibung, Leerzeichen, Strichen oder ähnlichen Zeichen.</translation>
@@ -17370,6 +19773,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/checks.py"/>
         <source>Two crosses, packets or other records have codes that read as one.</source>
         <translation>Zwei Kreuzungen, Samentüten oder andere Aufzeichnungen haben Codes, die sich wie einer lesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Two marks {} of one height leave open which cross came first.</source>
+        <translation>Zwei Zeichen {} derselben Höhe lassen offen, welche Kreuzung zuerst kam.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/checks.py"/>
@@ -17418,19 +19826,28 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/reports/garden_lists.py"/>
-        <location filename="../../pedigreeview/reports/papers.py"/>
         <source>Typed in by the number of the sheet and of the row; nothing else need be copied.</source>
         <translation>Eingetippt nach der Nummer des Blatts und der Zeile; sonst muss nichts abgeschrieben werden.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <source>Unbroken line: from the seed parent</source>
-        <translation>Durchgezogene Linie: vom Samenelter</translation>
+        <source>Unbroken line: seed parent</source>
+        <translation>Durchgezogene Linie: Samenelter</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>Unknown: nobody saw.</source>
         <translation>Unbekannt: niemand hat es gesehen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheet_writing.py"/>
+        <source>Use .csv, .tsv or .xlsx.</source>
+        <translation>.csv, .tsv oder .xlsx nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/matrices.py"/>
+        <source>Use .csv, .tsv, .xlsx or .npz.</source>
+        <translation>.csv, .tsv, .xlsx oder .npz nehmen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/heat_file.py"/>
@@ -17443,14 +19860,29 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Strich, Punkt, Schrägstrich oder Leerzeichen verwenden.</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>Use fat green buds.</source>
+        <translation>Dicke grüne Knospen nehmen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/notes.py"/>
         <source>Use letters, digits, dots and dashes.</source>
         <translation>Buchstaben, Ziffern, Punkte und Striche verwenden.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Use one of: {}.</source>
+        <translation>Eines davon nehmen: {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>Value</source>
         <translation>Wert</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>Varieties are not taken further: {}.</source>
+        <translation>Sorten werden nicht weiter verfolgt: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/targets.py"/>
@@ -17483,6 +19915,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Was aus {} wurde: {}, die nirgends hinführten, ausgelassen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/chances.py"/>
+        <source>What each brought of its F: {}.</source>
+        <translation>Was jeder Gründer zu F beitrug: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>What is said of founders under {}.</source>
+        <translation>Was unter {} über Gründer gesagt ist.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>What it is</source>
         <translation>Was es ist</translation>
@@ -17498,10 +19940,25 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Worauf die Zahlen beruhen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/errands.py"/>
+        <source>What you recorded is written in the book and kept; the program made a mistake of its own while showing it.</source>
+        <translation>Das Aufgezeichnete steht sicher im Buch; das Programm machte beim Anzeigen selbst einen Fehler.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/growing_report.py"/>
         <location filename="../../pedigreeview/planning/wishes.py"/>
         <source>What {} carries at {} is not known.</source>
         <translation>Unbekannt ist, was {} trägt bei {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>What {} {}: written as the code of {} biological status.</source>
+        <translation>Was {} {}: als Code für {} biologischen Status geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>Where it is not known which was the seed parent, the two stand in alphabetical order.</source>
+        <translation>Wo der Samenelter unbekannt ist, stehen die beiden nach dem Alphabet.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/wishes.py"/>
@@ -17559,6 +20016,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Wright 1922 für die Pfade, Malécot 1948 für θ (beide aus dem Gedächtnis)</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Write / for the first cross.</source>
+        <translation>Für die erste Kreuzung / schreiben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
         <source>Write 0 or more.</source>
         <translation>0 oder mehr schreiben.</translation>
@@ -17571,15 +20033,56 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>1 oder mehr schreiben.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Write a name on both sides of every mark; '?' for a parent that is not known.</source>
+        <translation>Auf beide Seiten jedes Zeichens einen Namen schreiben; „?“ für einen unbekannten Elter.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>Write a name on both sides; '?' where it is not known.</source>
+        <translation>Auf beide Seiten einen Namen schreiben; „?“, wo er unbekannt ist.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/garden_sheets.py"/>
         <location filename="../../pedigreeview/reports/labels.py"/>
         <source>Write a number from 1 to {}.</source>
         <translation>Eine Zahl von 1 bis {} schreiben.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Write a number from {} to {}</source>
+        <translation>Eine Zahl von {} bis {} schreiben</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Write a number of doses from 1 to {}.</source>
+        <translation>Eine Zahl von Dosen von 1 bis {} schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Write a number such as 0.5, or leave the cell blank.</source>
+        <translation>Eine Zahl wie 0.5 schreiben oder die Zelle leer lassen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/sheets.py"/>
         <source>Write a number, or leave it blank.</source>
         <translation>Eine Zahl schreiben, oder leer lassen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/fields.py"/>
+        <location filename="../../pedigreeview/book/recording/traits.py"/>
+        <source>Write a number{}.</source>
+        <translation>Eine Zahl{} schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <source>Write a quote inside a cell twice.</source>
+        <translation>Ein Anführungszeichen in einer Zelle doppelt schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>Write a quote inside a quoted cell twice.</source>
+        <translation>Ein Anführungszeichen in einer Zelle mit Anführungszeichen doppelt schreiben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/typed_dates.py"/>
@@ -17588,8 +20091,14 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
         <source>Write a smaller number.</source>
         <translation>Eine kleinere Zahl schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Write a whole number such as 2.</source>
+        <translation>Eine ganze Zahl wie 2 schreiben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/fields.py"/>
@@ -17597,9 +20106,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Eine ganze Zahl schreiben, oder leer lassen, wenn unbekannt.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>Write an .xlsx file, which the same programs open.</source>
+        <translation>Eine .xlsx-Datei schreiben; dieselben Programme öffnen sie.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/traits.py"/>
         <source>Write both ends, such as 1 and 9.</source>
         <translation>Beide Enden schreiben, etwa 1 und 9.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Write both parents, as in A*3/B.</source>
+        <translation>Beide Eltern schreiben, wie in A*3/B.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/growing_report.py"/>
@@ -17617,9 +20136,31 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Jeden Teil als {name} schreiben.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/recording/sowings.py"/>
+        <source>Write how many came up, how many were kept, or a note.</source>
+        <translation>Schreiben Sie, wie viele aufgingen, wie viele behalten wurden, oder eine Notiz.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>Write it anew with the program that made it.</source>
+        <translation>Mit dem Programm, das sie machte, neu schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/forms/doubt.py"/>
+        <source>Write it as 'TP: 0.8; self: 0.2'.</source>
+        <translation>Schreiben wie „TP: 0.8; self: 0.2“.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <location filename="../../pedigreeview/exchange/import_cells.py"/>
         <source>Write it as 2021, 2021-05 or 2021-05-17.</source>
         <translation>Schreiben als 2021, 2021-05 oder 2021-05-17.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_cells.py"/>
+        <source>Write it as 2021-05-17.</source>
+        <translation>Als 2021-05-17 schreiben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/fields.py"/>
@@ -17632,16 +20173,38 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Schreiben als 3.5., 3. Mai, 2024-05-03, heute, gestern, -2 oder Dienstag.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/spreadsheet_writing.py"/>
+        <source>Write it as CSV.</source>
+        <translation>Als CSV schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Write it as NAME*3 or 3*NAME.</source>
+        <translation>Als NAME*3 oder 3*NAME schreiben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
         <source>Write it as {{}:2}.</source>
         <translation>Schreiben als {{}:2}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Write it as {}, also where it is a parent.</source>
+        <translation>Als {} schreiben, auch dort, wo es ein Elter ist.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/cell_checks.py"/>
         <location filename="../../pedigreeview/book/recording/codes.py"/>
         <location filename="../../pedigreeview/book/recording/fields.py"/>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
         <source>Write it as {}.</source>
         <translation>Schreiben als {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Write it down to fewer generations.</source>
+        <translation>Weniger Generationen ausschreiben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/notes.py"/>
@@ -17690,6 +20253,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Einen schreiben, oder den vorgeschlagenen nehmen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>Write the book as a folder or as its own file instead.</source>
+        <translation>Das Buch stattdessen als Ordner oder als eigene Datei schreiben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/mends.py"/>
         <source>Write the code '{}' as '{}'.</source>
         <translation>Den Code „{}“ als „{}“ schreiben.</translation>
@@ -17710,9 +20278,39 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Gen und Allel schreiben, „C: c“.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/graph_reading.py"/>
+        <source>Write the graph anew.</source>
+        <translation>Den Graphen neu schreiben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/traits.py"/>
         <source>Write the lower end as 'low' and say under 'better' which end is good.</source>
         <translation>Das untere Ende als „low“ schreiben und unter „better“ angeben, welches Ende gut ist.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>Write the name with a letter in it.</source>
+        <translation>Den Namen mit einem Buchstaben darin schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/matrices.py"/>
+        <source>Write the relationship or the coancestry.</source>
+        <translation>Den Verwandtschaftsgrad oder die Verwandtschaft θ schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <source>Write the same word in all rows of a cross.</source>
+        <translation>In alle Zeilen einer Kreuzung dasselbe Wort schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <source>Write the same word in both, or give each its own code in a column 'cross'.</source>
+        <translation>In beide dasselbe Wort schreiben, oder jeder in einer Spalte „cross“ einen eigenen Code geben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>Write them as TP:0.8; self:0.2.</source>
+        <translation>Schreiben wie TP:0.8; self:0.2.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/loci.py"/>
@@ -17725,6 +20323,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Getrennt durch „;“ schreiben, etwa hoch;zwergig.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Write true or false.</source>
+        <translation>true oder false schreiben.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
         <source>Write what was seen.</source>
         <translation>Schreiben, was zu sehen war.</translation>
@@ -17735,9 +20338,50 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Ja oder nein schreiben.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
+        <source>Write {{}}.</source>
+        <translation>{{}} schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Write {} or more.</source>
+        <translation>{} oder mehr schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Write {}, with a decimal point.</source>
+        <translation>{} schreiben, mit Dezimalpunkt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/cell_checks.py"/>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>Write {}.</source>
+        <translation>{} schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>Written down to {}; not taken further: {}.</source>
+        <translation>Ausgeschrieben bis {}; nicht weiter verfolgt: {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <source>Year</source>
         <translation>Jahr</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_layouts.py"/>
+        <source>You read such a table this way before.</source>
+        <translation>Eine solche Tabelle wurde früher so gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>You said so.</source>
+        <translation>So angegeben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>a PDF file</source>
+        <translation>eine PDF-Datei</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/network/parent_arrays.py"/>
@@ -17753,6 +20397,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/wording.py"/>
         <source>a cutting of</source>
         <translation>ein Steckling von</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>a database file</source>
+        <translation>eine Datenbankdatei</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/ratios.py"/>
@@ -17790,6 +20439,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Keimung von 80% (übliche Praxis, ohne Quelle)</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>a line break</source>
+        <translation>ein Zeilenumbruch</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/pedigree.py"/>
         <source>a line whose stated fixation is too low</source>
         <translation>eine Linie mit zu niedrig angegebener Fixierung</translation>
@@ -17798,6 +20452,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
         <source>a number from the second on</source>
         <translation>eine Nummer ab der zweiten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/cell_checks.py"/>
+        <source>a number from {} to {}</source>
+        <translation>eine Zahl von {} bis {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>a packed file</source>
+        <translation>eine gepackte Datei</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/network/pedigree.py"/>
@@ -17830,9 +20494,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>eine Selbstung von {}</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>a single grower's or gardening page</source>
+        <translation>eine einzelne Züchter- oder Gartenseite</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>a single plant</source>
         <translation>eine einzelne Pflanze</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>a spreadsheet or zip file</source>
+        <translation>eine Tabellen- oder zip-Datei</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>a trait, each cell a score</source>
+        <translation>ein Merkmal, jede Zelle eine Bonitur</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
@@ -17843,6 +20522,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/planning/contradictions.py"/>
         <source>a volunteer, or a plant with another's label</source>
         <translation>Durchwuchs, oder eine Pflanze mit fremdem Etikett</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/chances.py"/>
+        <source>about </source>
+        <translation>etwa </translation>
     </message>
     <message>
         <location filename="../../pedigreeview/network/text.py"/>
@@ -17880,6 +20564,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Allel {} von {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>an old spreadsheet file</source>
+        <translation>eine alte Tabellendatei</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>an unknown plant</source>
         <translation>eine unbekannte Pflanze</translation>
@@ -17890,9 +20579,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>ein unbekannter Pollenelter</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/planning/contradictions.py"/>
+        <source>an unknown seed parent</source>
+        <translation>ein unbekannter Samenelter</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/lock_holders.py"/>
         <source>another window of this program</source>
         <translation>ein anderes Fenster dieses Programms</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/file_faults.py"/>
+        <source>another window or program</source>
+        <translation>ein anderes Fenster oder Programm</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/due.py"/>
@@ -17940,6 +20639,36 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>back {} {} {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>bad date order</source>
+        <translation>Daten in falscher Reihenfolge</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>bearded iris</source>
+        <translation>Bartiris</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>bee pod</source>
+        <translation>Kapsel durch Bienen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>below {}</source>
+        <translation>unter {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>berries</source>
+        <translation>Beeren</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>berry</source>
+        <translation>Beere</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/explanation.py"/>
         <source>between the gametes</source>
         <translation>zwischen den Gameten</translation>
@@ -17975,9 +20704,32 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>beide bringen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>both parents in one cell, such as 'A x B' or 'A/B'</source>
+        <translation>beide Eltern in einer Zelle, etwa „A x B“ oder „A/B“</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>breeding material</source>
+        <translation>Zuchtmaterial</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>bud</source>
+        <translation>Knospe</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
         <source>bud {}</source>
         <translation>Knospe {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>by</source>
+        <translation>von</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/varieties.py"/>
@@ -18010,9 +20762,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} tragen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/matrices.py"/>
+        <source>chance that a gene of the one and a gene of the other are alike by descent</source>
+        <translation>Wahrscheinlichkeit, dass ein Gen der einen und ein Gen der anderen durch Abstammung gleich sind</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/segregation.py"/>
         <source>chi-square {}, degrees of freedom {}</source>
         <translation>Chi-Quadrat {}, Freiheitsgrade {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>clonal selection</source>
+        <translation>Klonauslese</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/crossing_list.py"/>
@@ -18026,7 +20788,23 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Verwandtschaft θ über {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/matrices.py"/>
+        <source>coancestry over the root of the product of both with themselves</source>
+        <translation>Verwandtschaft θ geteilt durch die Wurzel aus dem Produkt beider mit sich selbst</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>code of the cross</source>
+        <translation>Code der Kreuzung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>code of the plant</source>
+        <translation>Code der Pflanze</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
         <source>code pattern</source>
         <translation>Codemuster</translation>
     </message>
@@ -18041,10 +20819,22 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Spalte {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <location filename="../../resources/crops.json"/>
+        <source>common bean</source>
+        <translation>Gartenbohne</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/due.py"/>
         <location filename="../../pedigreeview/book/season.py"/>
+        <location filename="../../resources/crops.json"/>
         <source>common practice, no source</source>
         <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/hanging.py"/>
+        <source>compatibility record</source>
+        <translation>Aufzeichnung zur Verträglichkeit</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/hanging.py"/>
@@ -18063,9 +20853,31 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>aus den Dosen der Eltern berechnet</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>cover</source>
+        <translation>Hülle</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <source>cover: {}</source>
         <translation>Hülle: {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>covered</source>
+        <translation>bedeckt</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>covered / open</source>
+        <translation>bedeckt / offen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>crop differs</source>
+        <translation>andere Kulturart</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -18073,9 +20885,42 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Kulturart: {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>cross</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/merging.py"/>
+        <source>cross </source>
+        <translation>Kreuzung </translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/one_row_per_cross.py"/>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>cross code</source>
+        <translation>Kreuzungscode</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>cross does</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
         <source>cross or pollination</source>
         <translation>Kreuzung oder Bestäubung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>cross whose direction is unknown</source>
+        <translation>Kreuzung unbekannter Richtung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>cross with columns of its own</source>
+        <translation>Kreuzung mit eigenen Spalten</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/deleting.py"/>
@@ -18095,9 +20940,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>schon gekreuzt</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>crosses do</source>
+        <translation>Kreuzungen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>culled</source>
         <translation>verworfen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>culled before use</source>
+        <translation>vor dem Gebrauch verworfen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/matings.py"/>
@@ -18111,9 +20966,45 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Stecklinge einer Pflanze</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>cytogenetic stock</source>
+        <translation>zytogenetischer Stamm</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>dahlia</source>
+        <translation>Dahlie</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/making_files.py"/>
         <source>database is locked</source>
         <translation>database is locked</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>date of sowing</source>
+        <translation>Datum der Aussaat</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>date of the cross</source>
+        <translation>Datum der Kreuzung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>date of the harvest</source>
+        <translation>Datum der Ernte</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>date on which a cross was made</source>
+        <translation>Datum, an dem eine Kreuzung gemacht wurde</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/typed_dates.py"/>
@@ -18129,6 +21020,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/typed_dates.py"/>
         <source>day before yesterday</source>
         <translation>vorgestern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>daylily</source>
+        <translation>Taglilie</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/typed_dates.py"/>
@@ -18167,6 +21063,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>fasst nicht so viele Etiketten dieser Größe</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <source>done, set</source>
+        <translation>gemacht, angesetzt</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>double reduction</source>
+        <translation>doppelte Reduktion</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/matings.py"/>
         <source>doubled form of {}</source>
         <translation>verdoppelte Form von {}</translation>
@@ -18199,6 +21105,27 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Doppelhaploide von BC{}F1</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/changes.py"/>
+        <location filename="../../pedigreeview/book/recording/doubt.py"/>
+        <location filename="../../pedigreeview/planning/differences.py"/>
+        <location filename="../../pedigreeview/planning/segregation.py"/>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <location filename="../../pedigreeview/exchange/merging.py"/>
+        <location filename="../../pedigreeview/exchange/plant_table.py"/>
+        <location filename="../../pedigreeview/exchange/table_columns.py"/>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <location filename="../../pedigreeview/exchange/table_parents.py"/>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>drawn</source>
+        <translation>gezogen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>dropped</source>
+        <translation>abgefallen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/ratios.py"/>
         <source>duplex in a test cross</source>
         <translation>Duplex in einer Testkreuzung</translation>
@@ -18219,9 +21146,30 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Duplex geselbstet, Doppelreduktion 1/7</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>ear</source>
+        <translation>Ähre</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>ears</source>
+        <translation>Ähren</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/direction.py"/>
+        <source>every</source>
+        <translation>jede</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/flowers_needed.py"/>
         <source>every rate as likely as another</source>
         <translation>jede Rate so wahrscheinlich wie eine andere</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/differences.py"/>
+        <location filename="../../pedigreeview/planning/segregation.py"/>
+        <source>exact</source>
+        <translation>exakt</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/segregation.py"/>
@@ -18229,9 +21177,20 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>exakter Test, da in einer Klasse weniger als 5 Pflanzen erwartet sind</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/network/base.py"/>
+        <location filename="../../pedigreeview/drawing/theme.py"/>
+        <source>families</source>
+        <translation>Familien</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/families.py"/>
         <source>families have</source>
         <translation>Familien haben</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>family</source>
+        <translation>Familie</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/families.py"/>
@@ -18242,6 +21201,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/far.py"/>
         <source>far {}</source>
         <translation>far {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>finding that confirms</source>
+        <translation>Befund, der bestätigt</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>findings that confirm</source>
+        <translation>Befunde, die bestätigen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
@@ -18264,9 +21233,46 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>erste Nachkommen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>fixation of plants</source>
+        <translation>Fixierung der Pflanzen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>fixation of varieties</source>
+        <translation>Fixierung der Sorten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>fixation too low</source>
+        <translation>Fixierung zu niedrig</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/base.py"/>
         <source>fixation {}</source>
         <translation>Fixierung {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>flower</source>
+        <translation>Blüte</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>flowers</source>
+        <translation>Blüten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>flowers that set</source>
+        <translation>Blüten, die ansetzten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>flowers worked</source>
+        <translation>bestäubte Blüten</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/chart.py"/>
@@ -18295,14 +21301,39 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Gründer</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>founder is</source>
+        <translation>der Gründer ist</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>founder stock or base population</source>
+        <translation>Ausgangs- oder Basispopulation</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/wording.py"/>
         <source>founder {}</source>
         <translation>Gründer {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>founders are</source>
+        <translation>die Gründer sind</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/wording.py"/>
+        <source>from </source>
+        <translation>aus </translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/harvests.py"/>
         <source>from elsewhere</source>
         <translation>von außerhalb</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>from memory, no text read</source>
+        <translation>aus dem Gedächtnis, kein Text gelesen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/wording.py"/>
@@ -18335,10 +21366,26 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>von {}, am hellsten, bis {}, am kräftigsten</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/paper_choices.py"/>
         <location filename="../../pedigreeview/reports/papers.py"/>
         <source>fruit sheet</source>
         <translation>Blatt für Fruchtansatz</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>fruits</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>fruits harvested</source>
+        <translation>geerntete Früchte</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
@@ -18366,15 +21413,30 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>garden sheet </translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/reports/label_makers.py"/>
-        <source>generation of the seed</source>
-        <translation>Generation des Samens</translation>
+        <location filename="../../pedigreeview/reports/report_parts.py"/>
+        <source>gene pairs alike in part</source>
+        <translation>Genpaare zum Teil gleich</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/drawing/painter.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>generation of the seed</source>
+        <translation>Generation</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/band_names.py"/>
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <source>generation {}</source>
         <translation>Generation {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>genetic stock</source>
+        <translation>genetischer Stamm</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>genetically modified</source>
+        <translation>gentechnisch verändert</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/seen.py"/>
@@ -18382,9 +21444,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Genotyp {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>germination</source>
+        <translation>Keimung</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/due.py"/>
         <source>good until {}</source>
         <translation>gut bis {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>grade of doubt</source>
+        <translation>Stufe des Zweifels</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
@@ -18407,6 +21479,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Ernte von {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>harvested</source>
+        <translation>geerntet</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/label_sheets.py"/>
         <source>has labels too small to print on (under {} mm)</source>
         <translation>hat Etiketten, die zum Bedrucken zu klein sind (unter {} mm)</translation>
@@ -18422,6 +21499,36 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>stützt sich auf zu wenig, um es zu sagen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>head</source>
+        <translation>Kopf</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>heads</source>
+        <translation>Köpfe</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>hip</source>
+        <translation>Hagebutte</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>hips</source>
+        <translation>Hagebutten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>how the plant arose</source>
+        <translation>wie die Pflanze entstand</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>improved cultivar</source>
+        <translation>verbesserte Sorte</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/crossing_list.py"/>
         <source>in flower</source>
         <translation>in Blüte</translation>
@@ -18429,7 +21536,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/planning/reciprocal_report.py"/>
         <source>in the {}, </source>
-        <translation>in der {}, </translation>
+        <translation>{}, </translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/crossing_plan.py"/>
@@ -18437,9 +21544,39 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>in {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>inbred line</source>
+        <translation>Inzuchtlinie</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/explanation.py"/>
         <source>inbreeding of progeny</source>
         <translation>Inzucht F der Nachkommen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>is called a cross of two plants but names the same one twice</source>
+        <translation>heißt Kreuzung zweier Pflanzen, nennt aber zweimal dieselbe</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>is called a selfing but has odds other than a certain 'self'</source>
+        <translation>heißt Selbstung, hat aber andere Wahrscheinlichkeiten als ein sicheres „self“</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>is called a selfing but has two parents</source>
+        <translation>heißt Selbstung, hat aber zwei Eltern</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>is called a selfing but names no parent</source>
+        <translation>heißt Selbstung, nennt aber keinen Elter</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>is called open-pollinated but names its pollen parent</source>
+        <translation>heißt frei abgeblüht, nennt aber ihren Pollenelter</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/ancestry.py"/>
@@ -18462,6 +21599,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>ist vergeben</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>it did not take</source>
+        <translation>nicht angesetzt</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/parent_arrays.py"/>
         <source>it has a pollen parent and candidates</source>
         <translation>hat einen Pollenelter und Kandidaten</translation>
@@ -18472,6 +21614,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>hat eine Quelle und einen Pollenelter</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>it is a selfing (name it as both parents) or a cutting</source>
+        <translation>es ist eine Selbstung (dann als beide Eltern nennen) oder ein Steckling</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/stability.py"/>
         <source>it is as even as its parents</source>
         <translation>sie ist so einheitlich wie ihre Eltern</translation>
@@ -18480,6 +21627,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/network/parent_arrays.py"/>
         <source>it names no source</source>
         <translation>nennt keine Quelle</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>it took</source>
+        <translation>angesetzt</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/network/parent_arrays.py"/>
@@ -18532,14 +21684,54 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>der {}elter steht nicht davor</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/matings.py"/>
+        <source>itself</source>
+        <translation>sich selbst</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>kept</source>
+        <translation>behalten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>kept as a note under its heading</source>
+        <translation>als Notiz unter ihrer Überschrift behalten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>kept as notes</source>
+        <translation>als Notizen behalten</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>kept on purpose</source>
         <translation>absichtlich behalten</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>kind of cross: {}</source>
+        <translation>Art der Kreuzung: {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/report_html.py"/>
+        <source>lang="en" dir="ltr"</source>
+        <translation>lang="de" dir="ltr"</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/label_sheets.py"/>
         <source>leaves no room to print</source>
         <translation>lässt keinen Platz zum Drucken</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>lettuce</source>
+        <translation>Gartensalat</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/look_alikes.py"/>
@@ -18577,9 +21769,74 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Mittel {} aus {} Pflanzen, {} bis {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/recording/varieties.py"/>
+        <location filename="../../pedigreeview/drawing/legend.py"/>
+        <location filename="../../pedigreeview/drawing/overview_raster.py"/>
+        <location filename="../../pedigreeview/drawing/painter.py"/>
+        <location filename="../../pedigreeview/drawing/theme.py"/>
+        <location filename="../../pedigreeview/drawing/tinting.py"/>
+        <source>mixed</source>
+        <translation>gemischt</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/folding.py"/>
+        <source>more </source>
+        <translation>weitere </translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>more fruits than flowers</source>
+        <translation>mehr Früchte als Blüten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>more left than seeds</source>
+        <translation>mehr übrig als Samen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>more sown than held</source>
+        <translation>mehr gesät als vorhanden</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>more up than sown</source>
+        <translation>mehr aufgelaufen als gesät</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/season.py"/>
+        <source>most crops</source>
+        <translation>den meisten Kulturarten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>multiplication signs, in alphabetical order</source>
+        <translation>Malzeichen, nach dem Alphabet</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>multiplication signs, the seed parent first</source>
+        <translation>Malzeichen, der Samenelter zuerst</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/parent_checks.py"/>
         <source>names {} as both parents</source>
         <translation>nennt {} als beide Eltern</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>near duplicate code</source>
+        <translation>fast gleicher Code</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>near duplicate key</source>
+        <translation>fast gleicher Schlüssel</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>near duplicate name</source>
+        <translation>fast gleicher Name</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/near_duplicates.py"/>
@@ -18658,9 +21915,25 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>kein Test</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/drawing/legend.py"/>
+        <location filename="../../pedigreeview/drawing/tinting.py"/>
+        <source>no value</source>
+        <translation>kein Wert</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/loci.py"/>
         <source>no {}</source>
         <translation>ohne {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/paper_tables.py"/>
+        <source>no.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>node-link JSON</source>
+        <translation>Node-Link-JSON</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/flowers_needed.py"/>
@@ -18688,6 +21961,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>nicht gezählt</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>not in flower</source>
+        <translation>nicht in Blüte</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/pairs.py"/>
         <source>not in flower together</source>
         <translation>nicht gleichzeitig in Blüte</translation>
@@ -18704,6 +21982,8 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/book/look_alikes.py"/>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
         <location filename="../../pedigreeview/reports/matings.py"/>
         <location filename="../../pedigreeview/reports/report_parts.py"/>
         <source>not known</source>
@@ -18715,6 +21995,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>nicht gemacht</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/recording/plants.py"/>
+        <source>not said</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/complement.py"/>
         <source>not scored</source>
         <translation>nicht bonitiert</translation>
@@ -18723,6 +22008,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/planning/complement.py"/>
         <source>not scored in both is</source>
         <translation>nicht in beiden bonitiert ist</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/merging.py"/>
+        <source>not set</source>
+        <translation>nicht gesetzt</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/hybrid_or_self.py"/>
@@ -18745,9 +22035,20 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>noch nicht</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
         <source>note 23-07 split pods after rain</source>
         <translation>note 23-07 split pods after rain</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>note of a cross</source>
+        <translation>Notiz einer Kreuzung</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
@@ -18765,9 +22066,29 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>über den Verlauf ist nichts notiert</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/matrices.py"/>
+        <source>numerator relationship, twice the coancestry; ploidy 2 alone</source>
+        <translation>Zähler-Verwandtschaft, das Doppelte der Verwandtschaft θ; nur Ploidie 2</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/matings.py"/>
+        <source>obtained: {}</source>
+        <translation>Herkunft: {}</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/parent_arrays.py"/>
         <source>odds lie between 0 and 1</source>
         <translation>Wahrscheinlichkeiten liegen zwischen 0 und 1</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>odds of pollen parents</source>
+        <translation>Wahrscheinlichkeiten von Pollenelter</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_rows.py"/>
+        <source>odds of {}</source>
+        <translation>Wahrscheinlichkeiten von {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/contradictions.py"/>
@@ -18778,6 +22099,31 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/harvests.py"/>
         <source>of the cross {}</source>
         <translation>von der Kreuzung {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>off-types</source>
+        <translation>Abweicher</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/typing_in.py"/>
+        <source>off-types: {}</source>
+        <translation>Abweicher: {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>older row</source>
+        <translation>ältere Zeile</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>older rows</source>
+        <translation>ältere Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>on</source>
+        <translation>am</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/wording.py"/>
@@ -18820,14 +22166,34 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>ein Elter</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>one pollen parent or one for each seed</source>
+        <translation>ein Pollenelter oder je Samen einer</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/wording.py"/>
         <source>one quarter</source>
         <translation>ein Viertel</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>one row for each cross</source>
+        <translation>eine Zeile je Kreuzung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
+        <source>one row for each plant</source>
+        <translation>eine Zeile je Pflanze</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/parent_arrays.py"/>
         <source>only a pool with parents is taken as fixed</source>
         <translation>nur ein Pool mit Eltern gilt als fixiert</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>open</source>
+        <translation>offen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
@@ -18836,8 +22202,14 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/book/look_alikes.py"/>
+        <location filename="../../pedigreeview/exchange/import_plan.py"/>
         <source>open pollinated</source>
         <translation>frei abgeblüht</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>open pollination under a seed parent was taken as not known</source>
+        <translation>freies Abblühen unter einem Samenelter gilt als unbekannt</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/parting.py"/>
@@ -18845,6 +22217,9 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>offen {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <location filename="../../pedigreeview/reports/crossing_plan.py"/>
+        <location filename="../../pedigreeview/reports/label_lines.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>open-pollinated</source>
         <translation>frei abgeblüht</translation>
@@ -18855,9 +22230,35 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>frei abgeblühter Samen von</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>other genetic stock</source>
+        <translation>anderer genetischer Stamm</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>outcrossing rate</source>
+        <translation>Fremdbefruchtungsrate</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>over {}</source>
+        <translation>über {}</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/lines.py"/>
+        <location filename="../../pedigreeview/book/checks.py"/>
         <source>own ancestor</source>
         <translation>eigener Ahn</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/segregation.py"/>
+        <source>p {}{} ({}).</source>
+        <translation>p {}{} ({}).</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>packet</source>
+        <translation>Samentüte</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
@@ -18883,6 +22284,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/hanging.py"/>
+        <source>parent finding of its own</source>
+        <translation>eigener Befund zu den Eltern</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/hanging.py"/>
+        <source>parent finding that names it</source>
+        <translation>Befund, der sie nennt</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/hanging.py"/>
         <source>parent findings of its own</source>
         <translation>eigene Elternbefunde</translation>
     </message>
@@ -18890,6 +22301,21 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/hanging.py"/>
         <source>parent findings that name it</source>
         <translation>Elternbefunde, die sie nennen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>parent has no row and was taken as a founder</source>
+        <translation>Elter hat keine Zeile und gilt als Gründer</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>parent, so it is a founder.</source>
+        <translation>Elter, ist also ein Gründer.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>parents have no row and were taken as founders</source>
+        <translation>Eltern haben keine Zeile und gelten als Gründer</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_parts.py"/>
@@ -18900,6 +22326,36 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/network/pedigree.py"/>
         <source>parents of different ploidy</source>
         <translation>Eltern mit verschiedener Ploidie</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/one_row_per_cross.py"/>
+        <source>parents with the code of a cross were taken as a plant of that cross</source>
+        <translation>Eltern mit dem Code einer Kreuzung gelten als eine Pflanze dieser Kreuzung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>passport data</source>
+        <translation>Passdaten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>passport data of founders</source>
+        <translation>Passdaten von Gründern</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>pasted text</source>
+        <translation>eingefügter Text</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>pea</source>
+        <translation>Erbse</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/differences.py"/>
+        <source>permutation</source>
+        <translation>Permutation</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/season.py"/>
@@ -18914,6 +22370,27 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>picked</source>
+        <translation>gepflückt</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>planned, made or skipped</source>
+        <translation>geplant, gemacht oder ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>plant</source>
+        <translation>Pflanze</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
         <source>plant or cross</source>
         <translation>Pflanze oder Kreuzung</translation>
     </message>
@@ -18921,6 +22398,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/gene_tint.py"/>
         <source>plant stays</source>
         <translation>Pflanze bleibt</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>plant table</source>
+        <translation>Pflanzentabelle</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>plant table as a spreadsheet</source>
+        <translation>Pflanzentabelle als Tabellendatei</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/faults.py"/>
@@ -18934,14 +22421,44 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Pflanze {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/gene_tint.py"/>
         <source>plants stay</source>
         <translation>Pflanzen bleiben</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/one_row_per_cross.py"/>
+        <source>plants that the notation names without a row were added</source>
+        <translation>Pflanzen, die die Schreibweise ohne Zeile nennt, kamen hinzu</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/pairs.py"/>
         <source>ploidies that do not go together</source>
         <translation>Ploidien, die nicht zusammenpassen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>ploidy differs</source>
+        <translation>andere Ploidie</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>ploidy odd</source>
+        <translation>ungerade Ploidie</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>pod</source>
+        <translation>Hülse</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>pods</source>
+        <translation>Hülsen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -18961,12 +22478,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/book/recording/lookup.py"/>
         <location filename="../../pedigreeview/book/references.py"/>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
         <source>pollen lot</source>
         <translation>Pollenprobe</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>pollen of other plant</source>
+        <translation>Pollen einer anderen Pflanze</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/compatibility.py"/>
         <location filename="../../pedigreeview/planning/crossed_before.py"/>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
         <source>pollen parent</source>
         <translation>Pollenelter</translation>
     </message>
@@ -18976,9 +22500,25 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>pollinate 24-03 8 flowers closed yesterday</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>pollinated</source>
+        <translation>bestäubt</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
         <source>pollination of {}</source>
         <translation>Bestäubung von {}</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>potato</source>
+        <translation>Kartoffel</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/layers.py"/>
+        <source>progeny </source>
+        <translation>Nachkommen </translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/layers.py"/>
@@ -19036,11 +22576,32 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Rolle, Etiketten von {}{}</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>rose</source>
+        <translation>Rose</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/faults.py"/>
         <source>row {}</source>
         <translation>Zeile {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>rows that stand twice, word for word, were taken once</source>
+        <translation>wörtlich doppelte Zeilen wurden einmal genommen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/one_row_per_cross.py"/>
+        <source>rows without any parent were left out</source>
+        <translation>Zeilen ganz ohne Eltern wurden ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>same plant twice</source>
+        <translation>dieselbe Pflanze zweimal</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_sheets.py"/>
         <location filename="../../pedigreeview/reports/line_history.py"/>
         <source>score</source>
         <translation>Bonitur</translation>
@@ -19061,6 +22622,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Cousins zweiten Grades aus nicht verwandten Pflanzen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>seed</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>seed left</source>
+        <translation>Samen übrig</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
         <source>seed line</source>
         <translation>Samenelter-Linie</translation>
@@ -19078,9 +22649,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/book/recording/compatibility.py"/>
         <location filename="../../pedigreeview/planning/crossed_before.py"/>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>seed parent</source>
         <translation>Samenelter</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>seed parent first</source>
+        <translation>Samenelter zuerst</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/matings.py"/>
@@ -19088,9 +22666,35 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Samenelter {}, Pollenelter {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>seed pod</source>
+        <translation>Samenkapsel</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>seed pods</source>
+        <translation>Samenkapseln</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/parent_arrays.py"/>
         <source>seed_parent and pollen_parent differ in length</source>
         <translation>seed_parent und pollen_parent haben verschiedene Länge</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>seeds harvested</source>
+        <translation>geerntete Samen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>seeds left</source>
+        <translation>Samen übrig</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/counts.py"/>
@@ -19098,11 +22702,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>gesäte Samen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>segregating population</source>
+        <translation>aufspaltende Population</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/direction.py"/>
         <source>self is</source>
         <translation>Selbstung ist</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <location filename="../../pedigreeview/reports/label_lines.py"/>
+        <location filename="../../pedigreeview/reports/labels.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>selfed</source>
         <translation>geselbstet</translation>
@@ -19128,6 +22740,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Selbstung von</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>selfings after the cross</source>
+        <translation>Selbstungen nach der Kreuzung</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/parent_arrays.py"/>
         <source>selfings is negative</source>
         <translation>die Zahl der Selbstungen ist negativ</translation>
@@ -19136,6 +22753,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/planning/direction.py"/>
         <source>selfs are</source>
         <translation>Selbstungen sind</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>set</source>
+        <translation>angesetzt</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/wording.py"/>
@@ -19156,6 +22778,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/planning/schemes.py"/>
         <source>sib mating</source>
         <translation>Geschwisterpaarung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>sib mating is within a family or variety</source>
+        <translation>Geschwisterpaarung geschieht innerhalb einer Familie oder Sorte</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/schemes.py"/>
@@ -19183,6 +22810,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Simplex geselbstet, Dosen erkennbar</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>slash notation of cereal breeders, the seed parent left</source>
+        <translation>Schrägstrich-Schreibweise der Getreidezüchtung, der Samenelter links</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/crossing_list.py"/>
         <source>so far</source>
         <translation>bisher</translation>
@@ -19196,6 +22828,12 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/sowings.py"/>
         <source>sowing {}</source>
         <translation>Aussaat {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>sown</source>
+        <translation>gesät</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/filtering.py"/>
@@ -19218,15 +22856,79 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>gesät {} oder später</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>squash</source>
+        <translation>Kürbis</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>state of a cross</source>
+        <translation>Stand einer Kreuzung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/network/base.py"/>
+        <location filename="../../pedigreeview/reports/report_parts.py"/>
+        <source>stated</source>
+        <translation>angegeben</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/stability.py"/>
         <source>still varies</source>
         <translation>streut noch</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <location filename="../../resources/crops.json"/>
+        <source>sweet pea</source>
+        <translation>Duftwicke</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>sweet pepper</source>
+        <translation>Paprika</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>synthetic population</source>
+        <translation>synthetische Population</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>table of crop numbers, a single grower's or gardening page</source>
+        <translation>Tabelle mit Zahlen zu Kulturarten, eine einzelne Züchter- oder Gartenseite</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>tag</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>tag used twice</source>
+        <translation>Etikett zweimal verwendet</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
         <location filename="../../pedigreeview/book/recording/sheets.py"/>
         <source>tag {}</source>
         <translation>Etikett {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/pages.py"/>
+        <source>take several sheets</source>
+        <translation>mehrere Bögen nehmen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/pages.py"/>
+        <source>take {} paper, or several sheets</source>
+        <translation>Papier {} nehmen oder mehrere Bögen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/network/base.py"/>
+        <source>taken</source>
+        <translation>angenommen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/network/explanation.py"/>
@@ -19254,9 +22956,9 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Testkreuzung</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/reports/report_html.py"/>
-        <source>th scope="col"</source>
-        <translation>th scope="col"</translation>
+        <location filename="../../pedigreeview/planning/ratios.py"/>
+        <source>tetraploid, {}</source>
+        <translation>tetraploid, {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/label_layout.py"/>
@@ -19267,6 +22969,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/network/explanation.py"/>
         <source>the book's settings, or the founder's own record</source>
         <translation>die Einstellungen des Buchs oder die Angabe des Gründers selbst</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cells.py"/>
+        <source>the character U+{}</source>
+        <translation>das Zeichen U+{}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
@@ -19294,6 +23001,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>der Code des Samenelters</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>the column {} has words of its own, which were kept as notes</source>
+        <translation>die Spalte {} hat eigene Wörter, die als Notizen behalten wurden</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/flowers_needed.py"/>
         <source>the crop's {} to {}%</source>
         <translation>den {} bis {}% der Kulturart</translation>
@@ -19302,6 +23014,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/correcting.py"/>
         <source>the cross {}</source>
         <translation>die Kreuzung {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/one_row_per_cross.py"/>
+        <source>the direction of crosses is not known, since the table does not say that the seed parent stands first</source>
+        <translation>die Richtung der Kreuzungen ist unbekannt, da die Tabelle nicht sagt, dass der Samenelter zuerst steht</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>the direction of {} {} is not known, since the table does not say that the seed parent stands first</source>
+        <translation>die Richtung von {} {} ist unbekannt, da die Tabelle nicht sagt, dass der Samenelter zuerst steht</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/fruit_set.py"/>
@@ -19354,6 +23076,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>das ganze Buch, {} Pflanzen</translation>
     </message>
     <message>
+        <location filename="../../resources/crops.json"/>
+        <source>the whole map shared out evenly</source>
+        <translation>die ganze Karte gleichmäßig verteilt</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/code_patterns.py"/>
         <source>the year</source>
         <translation>das Jahr</translation>
@@ -19389,6 +23116,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>drei Viertel</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>tomato</source>
+        <translation>Tomate</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/differences.py"/>
         <location filename="../../pedigreeview/planning/segregation.py"/>
         <location filename="../../pedigreeview/planning/stability.py"/>
@@ -19400,6 +23137,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/planning/stability.py"/>
         <source>too few to tell whether it is as even</source>
         <translation>zu wenige, um zu sagen, ob sie so einheitlich ist</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>traditional variety or landrace</source>
+        <translation>alte Sorte oder Landsorte</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/mends.py"/>
@@ -19472,14 +23214,86 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>zwei Pflanzen einer reinen Linie</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/planning/differences.py"/>
+        <source>unequal-variance t</source>
+        <translation>t-Test bei ungleichen Varianzen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/spreadsheets.py"/>
+        <location filename="../../pedigreeview/exchange/text_files.py"/>
+        <source>unexpected end</source>
+        <translation>unerwartetes Ende</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/chances.py"/>
+        <source>unknown parents</source>
+        <translation>unbekannte Eltern</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/chances.py"/>
+        <source>unknown parents {}</source>
+        <translation>unbekannte Eltern {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>unknown pollen of selfer</source>
+        <translation>unbekannter Pollen eines Selbstbefruchters</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/wording.py"/>
+        <source>unknown pollen parent</source>
+        <translation>unbekannter Pollenelter</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/wording.py"/>
         <source>unknown seed parent</source>
         <translation>unbekannter Samenelter</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/legend.py"/>
+        <location filename="../../pedigreeview/drawing/legend_picks.py"/>
         <source>unknown share</source>
         <translation>unbekannter Anteil</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>unknown written as code</source>
+        <translation>Unbekanntes als Code geschrieben</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>unlinked plant</source>
+        <translation>Pflanze ohne Verbindung</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_lists.py"/>
+        <source>up</source>
+        <translation>aufgelaufen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>used after culling</source>
+        <translation>nach dem Verwerfen verwendet</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/checks.py"/>
+        <source>used after life</source>
+        <translation>nach dem Lebensende verwendet</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/network/base.py"/>
+        <source>varieties</source>
+        <translation>Sorten</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>variety, plant or family</source>
+        <translation>Sorte, Pflanze oder Familie</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/crossing_list.py"/>
+        <source>wanted</source>
+        <translation>gewünscht</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/due.py"/>
@@ -19487,9 +23301,29 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>war gut bis {}; Keimung prüfen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>what founders are</source>
+        <translation>was Gründer sind</translation>
+    </message>
+    <message>
+        <location filename="../../resources/crops.json"/>
+        <source>wheat</source>
+        <translation>Weizen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>where it was obtained</source>
+        <translation>woher sie stammt</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/explanation.py"/>
         <source>where the two lines meet</source>
         <translation>wo sich die beiden Linien treffen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_headings.py"/>
+        <source>who worked it</source>
+        <translation>wer sie bestäubte</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
@@ -19523,9 +23357,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>innerhalb des Gameten des Samenelters</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/one_row_per_cross.py"/>
+        <source>words for the state that are not known were kept as notes</source>
+        <translation>unbekannte Wörter für den Stand wurden als Notizen behalten</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/blup.py"/>
         <source>year not known</source>
         <translation>Jahr unbekannt</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/garden_sheets.py"/>
+        <source>yes / no</source>
+        <translation>ja / nein</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/line_history.py"/>
@@ -19542,6 +23386,33 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/doubt.py"/>
         <source>{} (Was {} before.)</source>
         <translation>{} (Vorher: {}.)</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <location filename="../../pedigreeview/exchange/same_origin.py"/>
+        <source>{} (direction not known)</source>
+        <translation>{} (Richtung unbekannt)</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>{} (d{})</source>
+        <translation>{} (d{})</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/fruit_set.py"/>
+        <source>{} (exact p {}).</source>
+        <translation>{} (exakt, p {}).</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>{} (note {})</source>
+        <translation>{} (Notiz {})</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>{} (note)</source>
+        <translation>{} (Notiz)</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/lock_holders.py"/>
@@ -19569,15 +23440,35 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} ({} oder mehr von {} gewünschten Allelen)</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/planning/differences.py"/>
+        <source>{} ({} p {}{}).</source>
+        <translation>{} ({}, p {}{}).</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>{} ({} times).</source>
+        <translation>{} ({} Mal).</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_parts.py"/>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>{} ({})</source>
         <translation>{} ({})</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/labels.py"/>
+        <source>{} ({}).</source>
+        <translation>{} ({}).</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/line_steps.py"/>
         <source>{} ({}): {}</source>
         <translation>{} ({}): {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/planning/differences.py"/>
+        <source>{} ({}, p {}{}).</source>
+        <translation>{} ({}, p {}{}).</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/deleting.py"/>
@@ -19588,6 +23479,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/crosses.py"/>
         <source>{} Choose one of its parents, or record it as a cross.</source>
         <translation>{} Einen ihrer Eltern wählen oder als Kreuzung aufzeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>{} Name it {}.</source>
+        <translation>{} {} nennen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/pages.py"/>
+        <source>{} Plant codes of {} pt are hard to read: {}.</source>
+        <translation>{} Pflanzencodes von {} pt sind schwer zu lesen: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/contradictions.py"/>
@@ -19665,6 +23566,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} als {}elter</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>{} boolean-value</source>
+        <translation>{} boolean-value</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>{} bore the seed (seed parent), {} gave the pollen (pollen parent).</source>
         <translation>{} trug den Samen (Samenelter), {} gab den Pollen (Pollenelter).</translation>
@@ -19730,6 +23636,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} kann nicht an die eigene Stelle treten.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>{} cells differ from the book; yours stay unless they are blank or you say otherwise.</source>
+        <translation>{} Zellen weichen vom Buch ab; die eigenen bleiben, wenn sie nicht leer sind oder anderes gewählt wird.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>{} codes are dates</source>
+        <translation>{} Codes sind Daten</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/plants.py"/>
         <source>{} codes were given for {} plants.</source>
         <translation>{} Codes wurden für {} Pflanzen angegeben.</translation>
@@ -19775,6 +23691,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} Stecklinge oder Teilungen</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>{} date-value</source>
+        <translation>{} date-value</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/pollen.py"/>
         <source>{} days old</source>
         <translation>{} Tage alt</translation>
@@ -19796,7 +23717,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/reports/crossing_list.py"/>
-        <location filename="../../pedigreeview/reports/crossing_plan.py"/>
         <source>{} done, {} set</source>
         <translation>{} gemacht, {} angesetzt</translation>
     </message>
@@ -19892,6 +23812,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} Generation nach den Gründern</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>{} generations</source>
+        <translation>{} Generationen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>{} generations after the founders</source>
         <translation>{} Generationen nach den Gründern</translation>
@@ -19900,6 +23825,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/chart.py"/>
         <source>{} generations up, {} down</source>
         <translation>{} Generationen aufwärts, {} abwärts</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} has a finding of its pollen parent but came from no cross.</source>
+        <translation>{} hat einen Befund zum Pollenelter, kommt aber aus keiner Kreuzung.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/findings.py"/>
@@ -19917,6 +23847,31 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} hat eine Bonitur vom {}, vor der Aussaat am {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>{} has a star but no cross.</source>
+        <translation>{} hat einen Stern, aber keine Kreuzung.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>{} has a star that counts no doses.</source>
+        <translation>{} hat einen Stern, der keine Dosen zählt.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/matrices.py"/>
+        <source>{} has another ploidy than 2, where there is no numerator relationship.</source>
+        <translation>{} hat eine andere Ploidie als 2; dafür gibt es keine Zähler-Verwandtschaft.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} has both a cross and a source.</source>
+        <translation>{} hat sowohl eine Kreuzung als auch eine Quelle.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>{} has both signs ♀ and ♂.</source>
+        <translation>{} hat beide Zeichen ♀ und ♂.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/correcting.py"/>
         <source>{} has no cross, so both of its parents are wanted.</source>
         <translation>{} hat keine Kreuzung, also sind beide Eltern anzugeben.</translation>
@@ -19930,6 +23885,26 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/typed_dates.py"/>
         <source>{} has no year that can be.</source>
         <translation>{} hat kein mögliches Jahr.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} has parents, so it is no founder.</source>
+        <translation>{} hat Eltern, ist also kein Gründer.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} has selfings but came from no cross.</source>
+        <translation>{} hat Selbstungen, kommt aber aus keiner Kreuzung.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>{} has {} doses.</source>
+        <translation>{} hat {} Dosen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>{} has {} parents; those without a part in the cross were left out.</source>
+        <translation>{} hat {} Eltern; die ohne Anteil an der Kreuzung wurden ausgelassen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/cheapest_road.py"/>
@@ -19967,9 +23942,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} ist schon eine Sorte oder kam von außerhalb.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} is a {} with parents, so its fixation follows from them.</source>
+        <translation>{} ist eine {} mit Eltern; daraus folgt ihre Fixierung.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/recording/plants.py"/>
         <source>{} is a {}: a pool of many plants.</source>
         <translation>{} ist eine {}: ein Pool aus vielen Pflanzen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/plant_notation.py"/>
+        <source>{} is among its own ancestors, so its parentage cannot be written.</source>
+        <translation>{} ist unter den eigenen Ahnen; die Abstammung lässt sich also nicht schreiben.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/network/relatives.py"/>
@@ -20033,6 +24018,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} ist eine einzelne Pflanze; ihr eigener Samen ist also eine Selbstung oder frei abgeblüht.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} is raised 'cross' but names no </source>
+        <translation>{} hat die Herkunft „cross“, nennt aber keinen </translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} is raised {} but names no source.</source>
+        <translation>{} hat die Herkunft {}, nennt aber keine Quelle.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/relatives.py"/>
         <source>{} is recorded as its own parent</source>
         <translation>{} ist als eigener Elter aufgezeichnet</translation>
@@ -20046,6 +24041,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/edit_faults.py"/>
         <source>{} is still named by {}.</source>
         <translation>{} wird noch genannt von {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>{} is written only, not read.</source>
+        <translation>{} wird nur geschrieben, nicht gelesen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/compatibility.py"/>
@@ -20066,6 +24066,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/correcting.py"/>
         <source>{} is {} {}, not seed of a cross.</source>
         <translation>{} ist {} {}, kein Samen aus einer Kreuzung.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} is {} {}, which is a {}, not a pool.</source>
+        <translation>{} ist {} {}, also {}, kein Pool.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} is {} {}, which is a {}: a pool of many plants.</source>
+        <translation>{} ist {} {}, also {}: ein Pool vieler Pflanzen.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/compatibility.py"/>
@@ -20089,11 +24099,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/reports/labels.py"/>
+        <source>{} label</source>
+        <translation>{} Etikett</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/labels.py"/>
         <source>{} labels</source>
         <translation>{} Etiketten</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <location filename="../../pedigreeview/window/forms/record_field.py"/>
         <source>{} left</source>
         <translation>noch {}</translation>
     </message>
@@ -20123,7 +24138,13 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} Paarungen innerhalb eines Pools</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/slash_notation.py"/>
+        <source>{} may mean doses of either number.</source>
+        <translation>{} kann Dosen der einen oder der anderen Zahl bedeuten.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/mirrored.py"/>
+        <location filename="../../pedigreeview/window/chances.py"/>
         <source>{} more</source>
         <translation>{} weitere</translation>
     </message>
@@ -20158,6 +24179,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>Noch {} {}: F steigt auf {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>{} of crosses without any known parent ({}): written as founders of the same inbreeding, so they count as founders of what descends from them and share no unseen parent.</source>
+        <translation>{} aus Kreuzungen ohne jeden bekannten Elter ({}): als Gründer derselben Inzucht geschrieben; sie zählen also als Gründer ihrer Nachkommen und teilen keinen ungesehenen Elter.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>{} of findings.</source>
+        <translation>{} von Befunden.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/direction.py"/>
         <source>{} of the</source>
         <translation>{} der</translation>
@@ -20174,6 +24205,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
         <source>{} of {}</source>
         <translation>{} von {}</translation>
     </message>
@@ -20193,14 +24225,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} von {} eigenen</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/reports/pages.py"/>
-        <source>{} of {}, smallest text {} pt.</source>
-        <translation>{} {}, kleinste Schrift {} pt.</translation>
+        <location filename="../../pedigreeview/reports/paper_lists.py"/>
+        <source>{} of {}, landscape.</source>
+        <translation>{} {} im Querformat.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/paper_lists.py"/>
-        <source>{} of {}, {}.</source>
-        <translation>{} {}, {}.</translation>
+        <source>{} of {}, portrait.</source>
+        <translation>{} {} im Hochformat.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/pages.py"/>
+        <source>{} of {}, smallest text {} pt.</source>
+        <translation>{} {}, kleinste Schrift {} pt.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
@@ -20228,6 +24265,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} Mal frei abgeblüht</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/book/cell_checks.py"/>
         <location filename="../../pedigreeview/book/crops.py"/>
         <source>{} or more</source>
         <translation>{} oder mehr</translation>
@@ -20244,6 +24282,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/reports/paper_lists.py"/>
+        <source>{} page</source>
+        <translation>{} Seite</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/paper_lists.py"/>
         <source>{} pages</source>
         <translation>{} Seiten</translation>
     </message>
@@ -20251,6 +24294,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/report_pages.py"/>
         <source>{} pages of {}.</source>
         <translation>{} Seiten {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <source>{} parents are not listed and were taken as founders: {}.</source>
+        <translation>{} Eltern sind nicht aufgeführt und gelten als Gründer: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/overview_painter.py"/>
@@ -20271,6 +24319,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/planning/cheapest_road.py"/>
         <location filename="../../pedigreeview/drawing/folding.py"/>
+        <location filename="../../pedigreeview/reports/bed_plan.py"/>
         <source>{} plants</source>
         <translation>{} Pflanzen</translation>
     </message>
@@ -20300,6 +24349,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} Pflanzen weiter zurück sind ausgelassen.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>{} plants with parents</source>
+        <translation>{} Pflanzen mit Eltern</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/folding.py"/>
         <source>{} plants, {}, {} to {}, each selfed, with {} sibs, folded</source>
         <translation>{} Pflanzen, {}, {} bis {}, jede geselbstet, mit {} Geschwistern, eingeklappt</translation>
@@ -20320,15 +24374,20 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} herangezogen aus {}{}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <location filename="../../pedigreeview/window/importing/source.py"/>
+        <source>{} records are in the book already.</source>
+        <translation>{} Aufzeichnungen stehen schon im Buch.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/drafts.py"/>
         <source>{} row {}</source>
         <translation>{} Zeile {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
-        <location filename="../../pedigreeview/reports/line_steps.py"/>
         <source>{} seed</source>
-        <translation>{} Samen</translation>
+        <translation>{}-Samen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/crossed_before.py"/>
@@ -20370,6 +24429,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/reports/labels.py"/>
+        <source>{} sheet</source>
+        <translation>{} Bogen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/labels.py"/>
         <location filename="../../pedigreeview/reports/pages.py"/>
         <source>{} sheets</source>
         <translation>{} Blätter</translation>
@@ -20378,6 +24442,31 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/sheets.py"/>
         <source>{} sown</source>
         <translation>{} gesät</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>{} stand together in row {} already.</source>
+        <translation>{} stehen zusammen schon in Zeile {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/cross_notation.py"/>
+        <source>{} stands beside brackets without a sign between them.</source>
+        <translation>{} steht ohne Zeichen dazwischen neben Klammern.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>{} stands in row {} already.</source>
+        <translation>{} steht schon in Zeile {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/checked_records.py"/>
+        <source>{} stands in {} twice.</source>
+        <translation>{} steht zweimal in {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>{} the cross.</source>
+        <translation>{} die Kreuzung.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/line_history.py"/>
@@ -20393,6 +24482,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/crops.py"/>
         <location filename="../../pedigreeview/drawing/folding.py"/>
         <location filename="../../pedigreeview/drawing/mirrored.py"/>
+        <location filename="../../pedigreeview/reports/garden_sheets.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>{} to {}</source>
@@ -20409,10 +24499,20 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} Merkmale wurden geprüft; jedes p steht auch nach Holms Korrektur da, wo sie es ändert.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <source>{} under a parent was read as {}.</source>
+        <translation>{} unter einem Elter wurde als {} gelesen.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/explanation.py"/>
         <location filename="../../pedigreeview/drawing/wording.py"/>
         <source>{} unrecorded selfings</source>
         <translation>{} nicht aufgezeichnete Selbstungen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/opendocument.py"/>
+        <source>{} value</source>
+        <translation>{} Wert</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/blup.py"/>
@@ -20421,13 +24521,18 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/reports/crossing_plan.py"/>
-        <source>{} wanted, {}</source>
-        <translation>{} gewünscht, {}</translation>
+        <source>{} wanted, {} done, {} set</source>
+        <translation>{} gewünscht, {} gemacht, {} angesetzt</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/edit_faults.py"/>
         <source>{} was changed meanwhile: {}.</source>
         <translation>{} wurde inzwischen geändert: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/rules.py"/>
+        <source>{} was found to be a self but its cross has no seed parent.</source>
+        <translation>{} erwies sich als Selbstung, aber die Kreuzung hat keinen Samenelter.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/correcting.py"/>
@@ -20495,6 +24600,27 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{} wurde am {} gesät, {} {} aber erst am {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <location filename="../../pedigreeview/window/importing/source.py"/>
+        <source>{} was taken as {}, as you said.</source>
+        <translation>{} gilt wie angegeben als {}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>{} with a pollen parent that is unknown, not open-pollinated: written as odds of 0 for '{}'.</source>
+        <translation>{} mit einem unbekannten Pollenelter, nicht frei abgeblüht: als Wahrscheinlichkeit 0 für „{}“ geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>{} with an own finding ({}): written as progeny of another member of the pool than that of their sibs.</source>
+        <translation>{} mit eigenem Befund ({}): als Nachkommen eines anderen Mitglieds des Pools geschrieben als ihre Geschwister.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>{} with an own finding of the pollen parent: written with that pollen parent or odds, without grade, date and text of the finding and without the code of the cross.</source>
+        <translation>{} mit eigenem Befund zum Pollenelter: mit diesem Pollenelter oder diesen Wahrscheinlichkeiten geschrieben, ohne Stufe, Datum und Text des Befunds und ohne den Code der Kreuzung.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/contradictions.py"/>
         <source>{} with foreign pollen</source>
         <translation>{} mit Fremdpollen</translation>
@@ -20518,6 +24644,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/tinting.py"/>
         <source>{} without a value stay{} plain.</source>
         <translation>{} ohne Wert: ungetönt{}.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_lost.py"/>
+        <source>{} without plants: {}.</source>
+        <translation>{} ohne Pflanzen: {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/due.py"/>
@@ -20575,14 +24706,29 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{}: {} reifen {} Tage nach: {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/import_reading.py"/>
+        <source>{} {} that the notation names without a row {} added, such as {}</source>
+        <translation>{} {}, die die Schreibweise ohne Zeile nennt, {} hinzugefügt, etwa {}</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/book/filtering.py"/>
         <source>{} {} to {}</source>
         <translation>{} {} bis {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>{} {} with all that is recorded of them.</source>
+        <translation>{} {} mit allem, was darüber aufgezeichnet ist.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/base.py"/>
         <source>{} {} {} as {}</source>
         <translation>{} {} {} als {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/table_headings.py"/>
+        <source>{} {} {} not of the plant table and {} kept as notes of the plants.</source>
+        <translation>{} {} {} nicht aus der Pflanzentabelle und {} als Notizen der Pflanzen behalten.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/flowers_needed.py"/>
@@ -20598,6 +24744,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/faults.py"/>
         <source>{} {}; nothing was taken in.</source>
         <translation>{} {}; nichts wurde eingelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/folding.py"/>
+        <source>{} {}sibs</source>
+        <translation>{} {}Geschwister</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/folding.py"/>
@@ -20623,6 +24774,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/mirrored.py"/>
         <source>{} × {}, not made yet</source>
         <translation>{} × {}, noch nicht gemacht</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/chances.py"/>
+        <source>{}% of its gene pairs can still segregate in its selfed seed; {} more {} bring F to {}.</source>
+        <translation>{}% der Genpaare können im geselbsteten Samen noch aufspalten; noch {} {}: F steigt auf {}.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/date_order.py"/>
@@ -20665,6 +24821,18 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{}, Elternmittel {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/importing.py"/>
+        <location filename="../../pedigreeview/window/importing/source.py"/>
+        <source>{}, new.</source>
+        <translation>{}, neu.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <location filename="../../pedigreeview/reports/matings.py"/>
+        <source>{}, open-pollinated</source>
+        <translation>{}, frei abgeblüht</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/reports/paper_tables.py"/>
         <source>{}, part {} of {}</source>
         <translation>{}, Teil {} von {}</translation>
@@ -20685,9 +24853,24 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{}, Pollen unbekannt</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_makers.py"/>
+        <source>{}, selfed</source>
+        <translation>{}, geselbstet</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/network/statistics.py"/>
         <source>{}, so the spread around the expected shares cannot be given.</source>
         <translation>{}; die Streuung um die erwarteten Anteile lässt sich daher nicht angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/formats.py"/>
+        <source>{}, such as {} in row {}: a spreadsheet program makes dates of codes such as 21-01-3. Set the columns of the codes to 'text' there before the codes are typed or the file is opened.</source>
+        <translation>{}, etwa {} in Zeile {}: Ein Tabellenprogramm macht aus Codes wie 21-01-3 Daten. Dort die Spalten der Codes auf „Text“ stellen, bevor die Codes getippt werden oder die Datei geöffnet wird.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/chances.py"/>
+        <source>{}, taken as fixed, {}</source>
+        <translation>{}, als fixiert angenommen, {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/ghost.py"/>
@@ -20700,14 +24883,14 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{}, ausprobiert, nicht im Buch</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/reports/label_sheets.py"/>
+        <source>{}, {} labels of {}{}</source>
+        <translation>{}, {} Etiketten von {}{}</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/drawing/folding.py"/>
         <source>{}, {} selfings folded, {} to {}</source>
         <translation>{}, {} Selbstungen eingeklappt, {} bis {}</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/reports/label_sheets.py"/>
-        <source>{}, {} × {} labels of {}{}</source>
-        <translation>{}, {} × {} Etiketten von {}{}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/line_steps.py"/>
@@ -20736,9 +24919,19 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{}. {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/exchange/data_package.py"/>
+        <source>{}: columns not known to this version are kept: {}.</source>
+        <translation>{}: Spalten, die diese Version nicht kennt, bleiben: {}.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/differences.py"/>
         <source>{}: mean {} (n {}) and {} (n {}){}; </source>
         <translation>{}: Mittel {} (n {}) und {} (n {}){}; </translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/chances.py"/>
+        <source>{}: most plants raised like this one lie between {}% and {}%.</source>
+        <translation>{}: Die meisten so herangezogenen Pflanzen liegen zwischen {}% und {}%.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/stability.py"/>
@@ -20754,6 +24947,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/planning/stability.py"/>
         <source>{}: one sd is {}{} over {} plants</source>
         <translation>{}: eine Standardabw. ist {}{} über {} Pflanzen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/exchange/passport.py"/>
+        <source>{}: only founders have passport data.</source>
+        <translation>{}: Nur Gründer haben Passdaten.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/report_parts.py"/>
@@ -20866,11 +25064,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <source>{}; {}</source>
         <translation>{}; {}</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/reports/crossing_plan.py"/>
-        <source>{}Seed parents in rows, pollen parents in columns; with the dates of bloom.</source>
-        <translation>{}Samenelter in Zeilen, Pollenelter in Spalten; mit den Blühdaten.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/network/words.py"/>

@@ -6,7 +6,8 @@
 
 The texts are read from the syntax tree: `self.tr("...")`, `window.tr("...")`, `_tr("...")` and
 `QCoreApplication.translate("Context", "...")` in `pedigreeview/window`; and, in a context of their
-own, the sentences of the layers below, with `{}` for what an f-string fills in.
+own, the sentences of the layers below, with `{}` for what an f-string fills in, the words of papers
+(`tr("...")` in `pedigreeview/reports`) and what `resources/crops.json` says in words.
 """
 
 from __future__ import annotations
@@ -23,10 +24,26 @@ from xml.sax.saxutils import escape
 ROOT = Path(__file__).resolve().parents[2]
 PACKAGE = ROOT / "pedigreeview"
 CODE = PACKAGE / "window"
-LAYERS = ("book", "network", "planning", "drawing", "reports")
+LAYERS = ("book", "network", "planning", "exchange", "drawing", "reports")
+_PLAIN = (
+    "chances.py", "errands.py", "forms/doubt.py", "forms/record_field.py", "importing/halt.py",
+    "importing/source.py",
+)  # fmt: skip
+"""Modules of the window whose sentences are made as below it, and told by the labels."""
 FILES = ROOT / "resources" / "translations"
+CROPS = ROOT / "resources" / "crops.json"
 
-_SEVERAL_WORDS = re.compile(r"[A-Za-z]{2,} +[A-Za-z]{2,}|[A-Za-z]{2,} \{\}|\{\} [a-z]{2,}")
+_SEVERAL_WORDS = re.compile(
+    r"[A-Za-z]{2,} +[A-Za-z]{2,}|[A-Za-z]{2,} \{\}|\{\} [a-z]{2,}|^,? [a-z]{2,}|[A-Za-z]{2,} $"
+    r"|\{\} \{\}[a-z]{3,}|[A-Za-z]{3,}[,:;] \{\}|[a-z]{3,}: [a-z]{3,}"
+)
+_FILLED_IN = re.compile(r"(?=.*\{\})(?=.*(?<![\w}])[A-Za-z]).*[.):]\Z")
+_SAID_ALONE = {
+    "Founders", "Open-pollinated", "Selfing", "drawn", "every", "exact", "families", "mixed",
+    "permutation", "stated", "taken", "unequal-variance t", "varieties",
+}  # fmt: skip
+"""Texts of one word that sentences are filled with; what no template holds is else taken for the
+name of a column or of a kind."""
 _OF_THE_STORE = re.compile(r"\(\?|\^|<|(PRAGMA|SELECT|CREATE|INSERT|UPDATE|DELETE|DROP|BEGIN)\b")
 _SHOW_NOTHING = {
     "ValueError", "TypeError", "KeyError", "AssertionError", "RuntimeError", "compile", "execute",
@@ -36,7 +53,10 @@ _SHOW_NOTHING = {
 _NO_SENTENCES = {
     "rescue.py", "schema.py", "version_1.py", "migrations.py", "connections.py", "writing_rows.py",
     "reading_rows.py", "undo.py", "backups.py", "strangers.py",
+    "graph_files.py",
 }  # fmt: skip
+_READ_NOT_SAID = {"import_headings.py": "_WORDS", "one_row_per_cross.py": "_STATES"}
+"""Words that a foreign table may hold, by the name under which a module keeps them."""
 
 sys.path.insert(0, str(ROOT))
 
@@ -81,38 +101,56 @@ def _template(node: ast.AST) -> str | None:
 
 
 def _sentence_like(text: str) -> bool:
-    # A text of lines with braces in it is a style sheet.
-    style = "\n" in text and "{" in text.replace("{}", "")
-    return bool(_SEVERAL_WORDS.search(text)) and not style and not _OF_THE_STORE.match(text)
+    # A text of lines with braces in it is a style sheet, one with =" a part of a page.
+    style = ("\n" in text and "{" in text.replace("{}", "")) or '="' in text
+    made = bool(_SEVERAL_WORDS.search(text) or _FILLED_IN.match(text))
+    return made and not style and not _OF_THE_STORE.match(text)
 
 
-def _not_for_people(tree: ast.Module) -> set[int]:
-    """Docstrings, parts of f-strings, and what is handed to functions that show nothing."""
+def _not_for_people(tree: ast.Module, read: str = "") -> set[int]:
+    """Docstrings, parts of f-strings, and what is handed to functions that show nothing.
+
+    read : name of a table of words that are read and never said
+    """
     found: set[int] = set()
     for node in ast.walk(tree):
         body = getattr(node, "body", None)
         for item in body if isinstance(body, list) else ():
             if isinstance(item, ast.Expr) and isinstance(item.value, ast.Constant):
                 found.add(id(item.value))
+        if isinstance(node, ast.AnnAssign | ast.Assign) and node.value is not None:
+            target = node.target if isinstance(node, ast.AnnAssign) else node.targets[0]
+            if read and getattr(target, "id", "") == read:
+                found |= {id(part) for part in ast.walk(node.value)}
         if isinstance(node, ast.JoinedStr):
-            found |= {id(part) for part in ast.walk(node) if part is not node}
+            found |= {id(part) for part in node.values if isinstance(part, ast.Constant)}
+            specs = [part.format_spec for part in node.values if hasattr(part, "format_spec")]
+            found |= {id(part) for spec in specs if spec for part in ast.walk(spec)}
         if isinstance(node, ast.Call):
             called = node.func
             name = called.attr if isinstance(called, ast.Attribute) else getattr(called, "id", "")
+            if isinstance(called, ast.Attribute) and name == "tr":
+                # A text of the window, which has a context of its own.
+                found |= {id(item) for item in node.args}
             if name in _SHOW_NOTHING:
-                found |= {id(part) for item in node.args for part in ast.walk(item)}
+                # What is got where nothing is found may well be shown.
+                args = node.args[:1] if name in ("get", "pop") else node.args
+                found |= {id(part) for item in args for part in ast.walk(item)}
     return found
 
 
 def engine_texts() -> dict[str, list[str]]:
     """Templates of sentences of the layers below the window, with the places where they stand."""
     found: dict[str, list[str]] = {}
-    for layer in LAYERS:
-        for path in sorted((PACKAGE / layer).rglob("*.py")):
+    for paths in [
+        *(sorted((PACKAGE / layer).rglob("*.py")) for layer in LAYERS),
+        [CODE / name for name in _PLAIN],
+    ]:
+        for path in paths:
             if path.name in _NO_SENTENCES:
                 continue
             tree = ast.parse(path.read_text(encoding="utf-8"))
-            left_out = _not_for_people(tree)
+            left_out = _not_for_people(tree, _READ_NOT_SAID.get(path.name, ""))
             place = path.relative_to(ROOT).as_posix()
             asked = {
                 id(node.args[0])
@@ -123,11 +161,39 @@ def engine_texts() -> dict[str, list[str]]:
             }
             for node in ast.walk(tree):
                 text = None if id(node) in left_out else _template(node)
-                if text and (id(node) in asked or _sentence_like(text)):
+                if text and (id(node) in asked or text in _SAID_ALONE or _sentence_like(text)):
                     places = found.setdefault(text, [])
                     if place not in places:
                         places.append(place)
+    from pedigreeview.book.checks import KINDS
+
+    others = [(text, CROPS.relative_to(ROOT).as_posix()) for text in crop_texts()]
+    others += [(kind.replace("_", " "), "pedigreeview/book/checks.py") for kind in KINDS]
+    for text, place in others:
+        places = found.setdefault(text, [])
+        if place not in places:
+            places.append(place)
     return found
+
+
+def crop_texts() -> Iterator[str]:
+    """What the facts of the crops say in words; works that are cited keep their own titles."""
+    held = json.loads(CROPS.read_text(encoding="utf-8"))
+
+    def walk(what: object, key: str) -> Iterator[str]:
+        if isinstance(what, dict):
+            for name, value in what.items():
+                yield from walk(value, name)
+        elif isinstance(what, list):
+            for value in what:
+                yield from walk(value, key)
+        elif isinstance(what, str) and (
+            key in ("name", "note", "text") or (key == "source" and not re.search("[0-9]", what))
+        ):
+            yield what
+
+    yield from walk(held["cautions"], "")
+    yield from walk(held["crops"], "")
 
 
 def write(code: str, told: dict[str, str], engine: dict[str, str]) -> None:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from pedigreeview.places import demo
+from pedigreeview.window.book_page import LazyPage
 from pedigreeview.window.main_window import MainWindow
 from pedigreeview.window.preferences import Preferences
 
@@ -42,10 +43,14 @@ def window(qtbot: QtBot, preferences: Preferences) -> Iterator[MainWindow]:
 
 @pytest.fixture
 def settle(qtbot: QtBot, window: MainWindow) -> Callable[[], None]:
-    """Wait until every answer that was asked for has come."""
+    """Wait until the page on show is made and every answer that was asked for has come."""
+
+    def rests() -> bool:
+        lazy = [page for page in window.book_pages.values() if isinstance(page, LazyPage)]
+        return not window.errands.awaits() and not any(page.making for page in lazy)
 
     def wait() -> None:
-        qtbot.waitUntil(lambda: not window.errands.awaits(), timeout=15000)
+        qtbot.waitUntil(rests, timeout=15000)
         # Widgets put into a layout are shown with the next events.
         QApplication.processEvents()
 

@@ -240,3 +240,31 @@ def test_what_is_likeliest_is_proposed_and_tab_takes_what_was_picked(
     qtbot.keyClick(editor, Qt.Key.Key_Down)
     qtbot.keyClick(editor, Qt.Key.Key_Tab)
     assert field.text() not in ("", cross)
+
+
+def test_a_variety_just_written_down_comes_into_focus(
+    qtbot: QtBot, kept: MainWindow, settle: Settle
+) -> None:
+    kept.writing.open("variety")
+    typed(kept, "name", "Lonely Pea").record()
+    settle()
+    assert kept.pedigree.focus == "LP"
+    kept.show_page("records")
+    settle()
+    kept.writing.open("variety")
+    typed(kept, "name", "Other Pea").record()
+    settle()
+    assert kept.page() == "records"
+    assert kept.pedigree.focus == "LP"
+
+
+def test_long_lines_of_a_form_break_within_a_narrow_bench(kept: MainWindow) -> None:
+    kept.set_text_size(200)
+    kept.resize(1280, 800)
+    for name in ("pollination", "cross", "name_line", "raise"):
+        kept.writing.open(name)
+        QApplication.processEvents()
+        form = on_bench(kept)
+        assert form.minimumSizeHint().width() <= kept.bench.width() - 2, name
+        assert kept.bench._area.horizontalScrollBar().maximum() == 0, name
+        kept.bench.clear()

@@ -88,8 +88,8 @@ def test_a_click_marks_and_lights_relatives(book_map: BookMap, qtbot: QtBot) -> 
     assert book_map.selected_code() == "P1"
     said = book_map.summary()
     assert said == (
-        "21 plants in 3 bands; the fullest is Gen. 2 with 10. "
-        "P1, Gen. 1 is marked: 2 ancestors, 5 descendants."
+        "21 plants in 3 bands; the fullest is Generation 2 with 10. "
+        "P1, Generation 1 is marked: 2 ancestors, 5 descendants."
     )
     assert book_map.accessibleDescription() == said
     assert book_map.accessibleName() == "Map of the whole book"
@@ -214,14 +214,14 @@ def test_a_tip_names_the_plant(
 ) -> None:
     shown: list[str] = []
     monkeypatch.setattr(QToolTip, "showText", lambda place, text, *_: shown.append(text))
-    for code, expected in (("A", "A Tarnwick, Founders"), ("P0", "P0, Gen. 1")):
+    for code, expected in (("A", "A Tarnwick, Founders"), ("P0", "P0, Generation 1")):
         place = book_map.where(code)
         event = QHelpEvent(QEvent.Type.ToolTip, place, book_map.viewport().mapToGlobal(place))
         QApplication.sendEvent(book_map.viewport(), event)
         assert shown[-1] == expected
     book_map.set_tint(tint(net, Wanted("inbreeding"), theme("light")))
     QApplication.sendEvent(book_map.viewport(), event)
-    assert shown[-1] == "P0, Gen. 1, Inbreeding F: 0"
+    assert shown[-1] == "P0, Generation 1, Inbreeding F: 0"
 
 
 def test_the_small_map_comes_with_zooming_in_and_leads(book_map: BookMap, qtbot: QtBot) -> None:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Any
 
+from PySide6.QtCore import Qt, QTimer
 from pytestqt.qtbot import QtBot
 
 from pedigreeview.window.book_page import BookPage, LazyPage
@@ -103,6 +105,77 @@ def test_a_lazy_page_is_made_at_the_first_look_with_the_last_of_everything(qtbot
     assert len(made[0].told) == 3
     page.page()
     assert made[0].told[-1] == ("changed", ("three", "edit"))
+
+
+def _timer(page: BookPage) -> QTimer:
+    """A timer that ends after those that were set before it."""
+    timer = QTimer(page)
+    timer.setSingleShot(True)
+    timer.start(5)
+    return timer
+
+
+class Sliced(Listening):
+    """A page of three slices."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.parts: list[int] = []
+
+    def rest(self) -> Iterator[None]:
+        for part in range(3):
+            self.parts.append(part)
+            yield
+
+
+def test_a_page_shown_is_made_in_slices_and_told_when_it_is_whole(qtbot: QtBot) -> None:
+    made: list[Sliced] = []
+
+    def make() -> BookPage:
+        made.append(Sliced())
+        return made[-1]
+
+    page = LazyPage(make)
+    qtbot.addWidget(page)
+    heard(page, "one", now=False)
+    page.show()
+    assert made[0].parts == []  # its frame is there, and nothing else yet
+    assert made[0].isVisible()
+    assert page.made is None
+    assert page.making
+    heard(page, "two", "edit", now=True)
+    page.hear_mark("A")
+    qtbot.waitUntil(lambda: page.made is not None)
+    assert made[0].parts == [0, 1, 2]
+    assert made[0].told == [("opened", "two"), ("picked", ()), ("mark", "A")]
+    assert not page.making
+    assert len(made) == 1
+
+
+def test_who_asks_for_a_page_half_made_gets_it_whole(qtbot: QtBot) -> None:
+    page = LazyPage(Sliced)
+    qtbot.addWidget(page)
+    page.show()
+    held = page.page()
+    assert isinstance(held, Sliced)
+    assert held.parts == [0, 1, 2]
+    assert len(held.told) == 3
+    # The slices that were still to come do not come a second time.
+    with qtbot.waitSignal(_timer(page).timeout):
+        pass
+    assert held.parts == [0, 1, 2]
+    assert len(held.told) == 3
+
+
+def test_the_keys_go_to_the_page_when_it_is_whole(qtbot: QtBot) -> None:
+    page = LazyPage(Sliced)
+    page.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    qtbot.addWidget(page)
+    page.show()
+    page.setFocus()
+    held = page.page()
+    held.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    assert page.focusProxy() is held
 
 
 def test_the_window_tells_only_the_page_on_show_of_an_edit(

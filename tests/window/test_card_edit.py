@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QColor, QDragEnterEvent, QDropEvent, QGuiApplication, QImage
-from PySide6.QtWidgets import QLabel, QLineEdit
+from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from pedigreeview import read
@@ -367,4 +367,57 @@ def test_what_is_no_picture_is_refused_on_the_card(
     photos.add_files([file])
     settle()
     assert "cannot be read as a picture" in photos.message.text()
+    assert kept.desk.undo_words == ""
+
+
+def test_a_cull_takes_its_reason_by_keys_and_tells_it_among_the_notes(
+    qtbot: QtBot, kept: MainWindow, settle: Settle
+) -> None:
+    held = value(kept, "status")
+    held.shown.setFocus()
+    qtbot.keyClick(held.shown, Qt.Key.Key_F2)
+    assert held.field is not None
+    choice, why = held.field.editors()
+    assert isinstance(choice, QComboBox)
+    assert isinstance(why, QLineEdit)
+    while choice.currentData() != "culled":
+        qtbot.keyClick(choice, Qt.Key.Key_Down)
+    qtbot.keyClick(choice, Qt.Key.Key_Tab)
+    qtbot.keyClicks(why, "pods too short")
+    qtbot.keyClick(why, Qt.Key.Key_Return)
+    settle()
+    assert plant(kept).status == "culled"
+    assert kept.desk.book is not None
+    (note,) = [one for one in kept.desk.book.notes if "pods too short" in one.text]
+    assert note.date == datetime.date.today().isoformat()
+    assert "pods too short" in texts(kept)
+    kept.desk.undo()
+    settle()
+    assert "pods too short" not in texts(kept)
+
+
+def test_a_reason_given_later_is_kept_beside_the_status_that_stays(
+    qtbot: QtBot, kept: MainWindow, settle: Settle
+) -> None:
+    before = plant(kept).status
+    held = value(kept, "status")
+    held.open()
+    assert held.field is not None
+    why = held.field.editors()[1]
+    qtbot.keyClicks(why, "best of the row")
+    qtbot.keyClick(why, Qt.Key.Key_Return)
+    settle()
+    assert plant(kept).status == before
+    assert "best of the row" in texts(kept)
+
+
+def test_a_status_left_as_it_is_writes_nothing(
+    qtbot: QtBot, kept: MainWindow, settle: Settle
+) -> None:
+    held = value(kept, "status")
+    held.open()
+    assert held.field is not None
+    qtbot.keyClick(held.field.editors()[0], Qt.Key.Key_Return)
+    settle()
+    assert held.field is None
     assert kept.desk.undo_words == ""

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSizeF, Qt
 from pytestqt.qtbot import QtBot
 
@@ -53,6 +55,110 @@ def test_what_is_under_a_rectangle_is_counted() -> None:
     lying = Ground(STAGE, TAG, (QRectF(0, 0, 50, 50),), (QRectF(300, 0, 50, 50),))
     spot = spot_at(lying, QRectF(0, 0, 400, 120))
     assert (spot.hidden, spot.forbidden) == (1, 2)
+
+
+RECTS = st.builds(
+    QRectF,
+    st.integers(0, 900),
+    st.integers(0, 500),
+    st.integers(20, 160),
+    st.integers(20, 80),
+)
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.lists(RECTS, max_size=14))
+def test_a_good_spot_hides_no_code(codes: list[QRectF]) -> None:
+    lying = Ground(STAGE, TAG, codes=tuple(codes))
+    spot = spot_for(lying, [QSizeF(300, 400), QSizeF(300, 200)], 8.0)
+    hidden = sum(spot.rect.intersects(code) for code in codes)
+    assert spot.codes == hidden
+    assert spot.good == (hidden == 0 and not spot.forbidden)
+    assert not spot.good or STAGE.contains(spot.rect)
+
+
+def test_a_card_larger_than_the_stage_has_no_good_spot() -> None:
+    assert not spot_for(Ground(STAGE, TAG), [QSizeF(1200, 400)], 8.0).good
+
+
+def hidden_codes(window: MainWindow) -> list[str]:
+    """Tags whose code lies under the card."""
+    page = window.pedigree
+    assert page.placed is not None
+    canvas, area = page.canvas, QRectF(page.canvas.viewport().rect())
+    found = []
+    for item in page.placed.blocks:
+        written = QRectF(
+            canvas.to_view(item.x, item.y), canvas.to_view(item.right, item.y + item.height * 0.7)
+        ).intersected(area)
+        under = written.translated(canvas.viewport().mapTo(page.stage, QPoint(0, 0)))
+        if item.block.codes and under.intersects(QRectF(page.card.geometry())):
+            found.append(item.block.title)
+    return found
+
+
+@pytest.mark.parametrize("zoom", [1.0, 1.6])
+def test_no_code_is_under_the_card_in_a_small_window(
+    peas: MainWindow, settle: Settle, zoom: float
+) -> None:
+    peas.resize(1024, 768)
+    page = peas.pedigree
+    page.canvas.reduced_motion = True
+    for code in ("21-01-3", "TP", "21-02-2"):
+        peas.show_plant(code)
+        settle()
+        page.canvas.zoom_by(zoom)
+        page.canvas.show_code(code)
+        page.card.let_go()
+        page.cards.lay()
+        assert page.card.isVisible()
+        assert page.stage.rect().contains(page.card.geometry())
+        assert hidden_codes(peas) == []
+        assert page.canvas.viewport().rect().contains(page.canvas.rect_of(code))
+
+
+def test_a_crowded_picture_makes_room_for_the_card_at_its_side(
+    peas: MainWindow, settle: Settle
+) -> None:
+    peas.resize(1024, 768)
+    page = peas.pedigree
+    page.canvas.reduced_motion = True
+    beside = False
+    for code in ("TP", "21-02-2", "21-01-3"):
+        peas.show_plant(code)
+        settle()
+        for _ in range(5):
+            page.canvas.zoom_by(1.15)
+            page.canvas.show_code(code)
+            page.card.let_go()
+            page.cards.lay()
+            beside = page.canvas.geometry().right() < page.card.geometry().left()
+            if beside:
+                break
+        if beside:
+            break
+    assert beside
+    assert not page.card.folded
+    assert page.canvas.width() >= 560
+    scale = page.canvas.zoom()
+    page.card.shut()
+    assert page.canvas.width() == page.stage.width()
+    assert page.canvas.zoom() == scale
+
+
+def test_the_card_is_laid_for_where_the_picture_comes_to_rest(
+    qtbot: QtBot, peas: MainWindow, settle: Settle
+) -> None:
+    page = peas.pedigree
+    peas.show_plant("23-07")
+    settle()
+    page.cards.lay()
+    early = page.card.geometry()
+    with qtbot.waitSignal(page.came_to_rest, timeout=3000):
+        page.cards.follow()
+    qtbot.waitUntil(lambda: not page.canvas.moving(), timeout=3000)
+    page.cards.lay()
+    assert (page.card.geometry().topLeft() - early.topLeft()).manhattanLength() < 120
 
 
 @pytest.mark.parametrize("code", ["21-01-3", "TP", "23-07"])

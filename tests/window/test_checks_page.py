@@ -152,3 +152,35 @@ def test_a_loop_can_never_be_called_right(
     settle()
     assert "own ancestor" in texts(window)
     assert not buttons(window, "right")
+
+
+def test_a_reason_half_typed_outlives_an_edit_elsewhere_and_the_book(
+    qtbot: QtBot, wrong: MainWindow, settle: Settle
+) -> None:
+    right = buttons(wrong, "right")[0]
+    qtbot.mouseClick(right, LEFT)
+    (field,) = wrong.checks.findChildren(QLineEdit)
+    qtbot.keyClicks(field, "counted twi")
+    wrong.desk.record("note", lambda edit: edit.update(edit.book.plants["A"], note="x"))
+    settle()
+
+    def typed() -> list[str]:
+        fields = wrong.checks.findChildren(QLineEdit)
+        return [one.text() for one in fields if one.isVisibleTo(wrong.checks)]
+
+    assert typed() == ["counted twi"]
+    path = wrong.opened.path  # type: ignore[union-attr]
+    wrong.close_book()
+    wrong.open_path(path)
+    settle()
+    wrong.show_page("checks")
+    assert typed() == ["counted twi"]
+    field = next(
+        one for one in wrong.checks.findChildren(QLineEdit) if one.isVisibleTo(wrong.checks)
+    )
+    qtbot.keyClicks(field, "ce")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    settle()
+    assert wrong.desk.book is not None
+    assert [check.why for check in wrong.desk.book.accepted_checks] == ["counted twice"]
+    assert typed() == []

@@ -211,3 +211,56 @@ def test_a_folder_is_kept_as_a_book_with_its_photos(
     settle()
     assert window.desk.file is not None
     assert window.desk.file.file("photos/a.jpg") == b"picture"
+
+
+def test_a_mistake_after_the_edit_says_that_the_edit_is_kept(
+    kept: MainWindow, settle: Settle, book: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from pedigreeview.window import desk as desk_module
+
+    def broken(*_: object) -> object:
+        raise KeyError("nowhere")
+
+    with monkeypatch.context() as patched:
+        patched.setattr(desk_module, "after_edit", broken)
+        kept.writing.open("variety")
+        form = kept.bench.form
+        assert form is not None
+        form._fields["name"].set_text("Kept Pea")
+        form.record()
+        settle()
+    assert kept.bench.form is None, "the form would record it a second time"
+    dialog = kept.dialog
+    assert isinstance(dialog, FaultsDialog)
+    assert "kept" in dialog.lines[0]
+    assert "not touched" not in dialog.lines[0]
+    dialog.reject()
+    with BookFile.open(book) as file:
+        assert "Kept Pea" in {plant.name for plant in file.book.plants.values()}
+    kept.desk.record("note", lambda edit: edit.update(edit.book.plants["TP"], note="Next"))
+    settle()
+    assert kept.desk.book is not None
+    assert "Kept Pea" in {plant.name for plant in kept.desk.book.plants.values()}
+
+
+def test_a_mistake_while_an_edit_is_shown_says_that_the_edit_is_kept(
+    kept: MainWindow, settle: Settle
+) -> None:
+    from pedigreeview.window.app import telling
+
+    told: list[str] = []
+    tell = telling(kept)
+
+    def broken(*_: object) -> None:
+        tell(KeyError, KeyError("nowhere"), None)
+        assert isinstance(kept.dialog, FaultsDialog)
+        told.append(kept.dialog.lines[0])
+        kept.dialog.reject()
+
+    kept.desk.changed.connect(broken)
+    kept.desk.record("note", lambda edit: edit.update(edit.book.plants["TP"], note="Next"))
+    settle()
+    kept.desk.changed.disconnect(broken)
+    broken()
+    assert "written in the book and kept" in told[0]
+    assert "not touched" in told[1]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QLocale, Qt
 from pytestqt.qtbot import QtBot
 
 from pedigreeview.book.book import Book
@@ -128,3 +128,21 @@ def test_no_book_offers_nothing(bar: FilterBar) -> None:
     assert not bar.season_from.isEnabled()
     assert not bar.trait.isEnabled()
     assert bar.wanted().empty()
+
+
+def test_how_many_fit_stands_at_the_end_of_the_row_as_the_language_writes_it(
+    bar: FilterBar, qtbot: QtBot
+) -> None:
+    bar.resize(1400, 200)
+    bar.show()
+    qtbot.waitExposed(bar)
+    qtbot.keyClicks(bar.text, "P")
+    before = QLocale()
+    try:
+        QLocale.setDefault(QLocale("de"))
+        bar.show_count(1200, 5000)
+    finally:
+        QLocale.setDefault(before)
+    assert bar.said.text() == "1.200 of 5.000 plants fit."
+    qtbot.waitUntil(lambda: bar.said.geometry().left() > bar.reset.geometry().right())
+    assert abs(bar.said.geometry().center().y() - bar.reset.geometry().center().y()) <= 2

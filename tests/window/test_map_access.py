@@ -44,9 +44,9 @@ def test_bands_stand_for_many_plants_and_the_marked_one_comes_first(qtbot: QtBot
     book_map = shown(qtbot, 400)
     assert names(book_map) == [
         "Founders: 2 plants",
-        "Gen. 1: 1 plant",
-        "Gen. 2: 400 plants",
-        "Gen. 3: 1 plant",
+        "Generation 1: 1 plant",
+        "Generation 2: 400 plants",
+        "Generation 3: 1 plant",
     ]
     book_map.set_selected("S7")
     assert names(book_map)[0].startswith("S7")
@@ -61,7 +61,7 @@ def test_what_lies_at_a_place_is_a_child(qtbot: QtBot, progeny: int) -> None:
     told = QAccessible.queryAccessibleInterface(book_map)
     spot = book_map.viewport().mapToGlobal(book_map.where("S3"))
     child = told.childAt(spot.x(), spot.y())
-    assert child.text(NAME).startswith("S3" if progeny == 5 else "Gen. 2")
+    assert child.text(NAME).startswith("S3" if progeny == 5 else "Generation 2")
     assert child.rect().contains(spot)
     assert told.indexOfChild(child) >= 0
 

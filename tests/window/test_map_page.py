@@ -8,10 +8,12 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
+from pedigreeview.drawing.theme import theme
 from pedigreeview.drawing.tinting import Wanted
 from pedigreeview.network import PedigreeNetwork
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.map_page import MapPage
+from pedigreeview.window.style import current_name
 from tests.window.test_filter_bar import small_book
 
 
@@ -48,15 +50,39 @@ def test_the_map_is_made_when_it_is_looked_at(
     assert not page.said.isVisible()
 
 
-def test_the_keys_go_to_the_map_and_a_line_says_what_is_seen(page: MapPage, qtbot: QtBot) -> None:
+def test_the_keys_go_to_the_map_and_its_foot_says_what_is_seen(page: MapPage, qtbot: QtBot) -> None:
     page.show()
     qtbot.waitUntil(page.map.hasFocus)
+    qtbot.waitUntil(lambda: page.map.overview is not None)
+    page.map.grab()
     assert page.tints.kind.currentText() == "Founders"
-    assert "founders' shares" in page.key.text()
-    assert "hatched with dashed lines" in page.key.text()
+    assert "founders' shares" in page.map.foot_words()
+    assert "ancestor" not in page.map.foot_words()
+    page.mark("P1")
+    page.map.grab()
+    assert "ancestor of P1" in page.map.foot_words()
+    assert "dashed ones to its descendants" in page.map.foot_words()
     with qtbot.waitSignal(page.shades.tinted):
         page.shades.want_tint(Wanted("status"))
-    assert "Patterns" in page.key.text()
+    assert "Patterns" in page.map.foot_words()
+
+
+def test_founders_stand_below_with_their_colours_while_these_are_shown(
+    page: MapPage, qtbot: QtBot
+) -> None:
+    _shown(page, qtbot)
+    qtbot.waitUntil(page.key.isVisible)
+    named = page.map.overview.named
+    assert [words.split()[0] for words in page.key.words()] == list(named)
+    drawn = page.key.grab().toImage()
+    seen = {drawn.pixelColor(x, y).name() for x in range(0, drawn.width(), 2) for y in range(0, 20)}
+    assert {theme(current_name()).founder(at) for at in range(len(named))} <= seen
+    with qtbot.waitSignal(page.shades.tinted):
+        page.shades.want_tint(Wanted("status"))
+    assert not page.key.isVisible()
+    with qtbot.waitSignal(page.shades.tinted):
+        page.shades.want_tint(None)
+    assert page.key.isVisible()
 
 
 def test_a_double_click_leads_to_the_picture(page: MapPage, qtbot: QtBot) -> None:

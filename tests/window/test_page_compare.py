@@ -64,6 +64,21 @@ def test_the_second_picture_has_its_own_focus_and_zoom(
     assert not page.compare.open
 
 
+def test_both_pictures_have_a_heading_one_scale_and_one_beginning(
+    qtbot: QtBot, peas: MainWindow, settle: Settle
+) -> None:
+    page = peas.pedigree
+    beside(qtbot, peas, "23-07", "TP")
+    settle()
+    left, right = page.canvas, page.compare.canvas
+    qtbot.waitUntil(lambda: abs(left.zoom() - right.zoom()) < 1e-6, timeout=3000)
+    assert "23-07" in page.compare.first_words.text()
+    tops = [one.mapTo(peas, QPoint(0, 0)).y() for one in (left.viewport(), right.viewport())]
+    assert tops[0] == tops[1]
+    page.compare.close()
+    assert not page.compare.first_head.isVisible()
+
+
 def test_by_keys_with_a_pin_and_another_focus_keeps_it_open(
     qtbot: QtBot, peas: MainWindow, settle: Settle
 ) -> None:

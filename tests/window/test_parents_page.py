@@ -12,10 +12,12 @@ from pytestqt.qtbot import QtBot
 
 from pedigreeview.book.book_file import BookFile
 from pedigreeview.exchange import read_book
+from pedigreeview.planning.pairs import Weights
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.main_window import MainWindow
 from pedigreeview.window.opening import Opened, build, read
+from pedigreeview.window.parents_limits import LimitsPanel
 from pedigreeview.window.parents_page import ParentsPage
 from pedigreeview.window.style import dress
 from tests.window.conftest import PEAS, TOMATOES
@@ -401,3 +403,64 @@ def test_too_much_merit_is_said(page: ParentsPage, qtbot: QtBot, wait: Settle) -
     wait()
     assert page.several.chosen == []
     assert page.several.plan_button.isHidden()
+
+
+def test_wishes_limits_and_weights_are_kept_with_the_book(
+    own_book: MainWindow, settle: Settle, tmp_path: Path
+) -> None:
+    page = the_page(own_book, settle)
+    path = own_book.opened.path  # type: ignore[union-attr]
+    trait = page.wishes.of.currentData()
+    value = page.wishes.want.currentData()
+    page.wishes.wish(trait, value, 2.5)
+    page.limits.inbreeding.set_text("1/8")
+    page.limits.new.setChecked(True)
+    page.limits.fertile.setChecked(False)
+    page.weights.sliders["unrelated"].set_weight(3.25)
+    settle()
+    own_book.close_book()
+    # Another book begins with the usual ones.
+    own_book.open_path(TOMATOES)
+    settle()
+    page = the_page(own_book, settle)
+    assert page.wishes.state() == []
+    assert page.limits.state() == LimitsPanel().state()
+    assert page.weights.weights() == Weights()
+    own_book.close_book()
+    own_book.open_path(path)
+    settle()
+    page = the_page(own_book, settle)
+    assert page.wishes.state() == [[trait, value, 2.5]]
+    assert page.limits.inbreeding.share == 0.125
+    assert page.limits.new.isChecked()
+    assert not page.limits.fertile.isChecked()
+    assert page.weights.sliders["unrelated"].weight == 3.25
+    assert page.weights.sliders["unrelated"].number.text() == "3.25"
+    settle()
+    asked = page.question()
+    assert asked.limits.inbreeding == 0.125
+    assert asked.limits.never_made
+    assert [wish.weight for wish in asked.wanted] == [2.5]
+
+
+def test_what_was_kept_and_makes_no_sense_is_left_out(page: ParentsPage) -> None:
+    page.wishes.restore([["trait:no such", "high", 1.0], ["gene:A"], 7, ["x", "y", "z"]])
+    assert page.wishes.state() == []
+    page.limits.restore({"inbreeding": 3, "new": "yes", "fertile": None})
+    assert page.limits.state() == LimitsPanel().state()
+    page.weights.restore({"merit": "much", "unrelated": -4, "shown": 99})
+    assert page.weights.weights() == Weights()
+    page.weights.restore(None)
+    assert page.weights.weights() == Weights()
+
+
+def test_the_parts_that_nobody_opened_are_not_made(page: ParentsPage, qtbot: QtBot) -> None:
+    assert page.stack.count() == 1
+    qtbot.mouseClick(page.tabs["several"], Qt.MouseButton.LeftButton)
+    assert page.several.choose_button.isEnabled()
+    assert page.several.isVisible()
+    qtbot.mouseClick(page.tabs["growing"], Qt.MouseButton.LeftButton)
+    assert page.growing.isVisible()
+    qtbot.mouseClick(page.tabs["pairs"], Qt.MouseButton.LeftButton)
+    assert page.table.isVisible()
+    assert page.stack.count() == 3

@@ -12,6 +12,7 @@ from pytestqt.qtbot import QtBot
 from pedigreeview.window import print_view
 from pedigreeview.window.main_window import MainWindow
 from pedigreeview.window.print_view import PrintView
+from tests.reports.pdf_marks import inked
 
 LEFT = Qt.MouseButton.LeftButton
 
@@ -65,6 +66,28 @@ def test_grey_is_grey(dialog: PrintView, settle: Callable[[], None]) -> None:
     assert coloured() == 0
 
 
+def test_margins_and_a_caption_are_printed(
+    dialog: PrintView, settle: Callable[[], None], qtbot: QtBot, tmp_path: Path
+) -> None:
+    previewed(dialog, settle)
+    usual = dialog.preview.image.copy()
+    assert (dialog.margin.value(), dialog.margin.minimum()) == (10, 5)
+    dialog.caption.setFocus()
+    qtbot.keyClicks(dialog.caption, "In my own words")
+    assert dialog._delay.isActive()
+    previewed(dialog, settle)
+    told = dialog.preview.image.copy()
+    dialog.margin.setValue(30)
+    previewed(dialog, settle)
+    assert usual != told != dialog.preview.image
+    path = tmp_path / "picture.pdf"
+    dialog.file.setText(str(path))
+    with qtbot.waitSignal(dialog.printed, timeout=15000):
+        qtbot.mouseClick(dialog.save_button, LEFT)
+    (page,) = inked(path)
+    assert page.blank_mm() == pytest.approx((30,) * 4, abs=0.4)
+
+
 def test_without_a_printer_a_pdf_is_written(
     peas: MainWindow,
     dialog: PrintView,
@@ -77,7 +100,7 @@ def test_without_a_printer_a_pdf_is_written(
     path = tmp_path / "picture.pdf"
     dialog.file.setText(str(path))
     with qtbot.waitSignal(dialog.printed, timeout=15000) as heard:
-        qtbot.mouseClick(dialog.print_button, LEFT)
+        qtbot.mouseClick(dialog.save_button, LEFT)
     assert heard.args == [1, "picture.pdf"]
     assert path.read_bytes().startswith(b"%PDF-")
     assert peas.said.text() == "1 sheet sent to picture.pdf"
@@ -88,13 +111,13 @@ def test_what_cannot_be_written_is_said_and_the_dialog_stays(
     dialog: PrintView, settle: Callable[[], None], qtbot: QtBot, tmp_path: Path
 ) -> None:
     dialog.file.setText(str(tmp_path / "nowhere" / "picture.pdf"))
-    qtbot.mouseClick(dialog.print_button, LEFT)
+    qtbot.mouseClick(dialog.save_button, LEFT)
     settle()
     assert dialog.isVisible()
-    assert dialog.print_button.isEnabled()
+    assert dialog.save_button.isEnabled()
     assert dialog.message.text() not in ("", "Printing …")
     dialog.file.setText("  ")
-    qtbot.mouseClick(dialog.print_button, LEFT)
+    qtbot.mouseClick(dialog.save_button, LEFT)
     assert dialog.message.text() == "Say which file is to be written."
 
 
@@ -107,4 +130,4 @@ def test_printers_come_before_the_file(peas: MainWindow, monkeypatch: pytest.Mon
     assert not dialog.to_file()
     assert not dialog.copies.isHidden()
     assert dialog.file.isHidden()
-    assert dialog.print_button.text() == "Print"
+    assert dialog.save_button.text() == "Print"

@@ -13,7 +13,7 @@ from pytestqt.qtbot import QtBot
 from pedigreeview.places import resource
 from pedigreeview.window.main_window import MainWindow
 from pedigreeview.window.preferences import Preferences
-from pedigreeview.window.saying import _Templates, say
+from pedigreeview.window.saying import _Templates, say, say_list
 from pedigreeview.window.translating import ENGINE, date_words, languages, read_texts, speak
 from tests.translations.make_translations import engine_texts, texts
 
@@ -116,3 +116,68 @@ def test_what_no_template_knows_stays_as_it_is() -> None:
     assert held.say("The packet has none.\nThe packet has 1 seeds left.") == (
         "The packet has none.\nTüte: 1 Samen übrig."
     )
+
+
+@pytest.mark.parametrize(
+    ("english", "german"),
+    [
+        # Pieces of a sentence that are put together in the layers below.
+        (
+            "In the F1, sweet: mean 6.833 (n 6) and 5.8 (n 5); difference +1.03, likely between "
+            "-0.208 and +2.27.",
+            "F1, sweet: Mittel 6.833 (n 6) und 5.8 (n 5); Unterschied +1.03, wahrscheinlich "
+            "zwischen -0.208 und +2.27.",
+        ),
+        # Two sentences, of which the first could swallow the second; lists of phrases.
+        (
+            "Base: founders unrelated; 2 varieties taken as pure lines (fixation 1), 1 plant taken "
+            "as not inbred (fixation 0). Open-pollinated seed by outcrossing rate: pea 0.01.",
+            "Basis: Gründer nicht verwandt; 2 Sorten angenommen als reine Linien (Fixierung 1), "
+            "1 Pflanze angenommen als nicht ingezüchtet (Fixierung 0). Frei abgeblühter Samen nach "
+            "Fremdbefruchtungsrate: pea 0.01.",
+        ),
+        # Two places side by side: a crop of two words, and a verdict of three.
+        (
+            "Sweet pea pods ripen 35 to 50 days after pollination.",
+            "Duftwicke: Hülsen reifen 35 bis 50 Tage nach: Bestäubung.",
+        ),
+        ("The count does not fit 3:1.", "Die Zählung passt nicht zu: 3:1."),
+        ("21-01-3 is not stable yet.", "21-01-3 ist noch nicht stabil."),
+        ("5 more sibs", "5 weitere Geschwister"),
+        ("Too few to tell (exact p 0.67).", "Zu wenige, um es zu sagen (exakt, p 0.67)."),
+    ],
+)
+def test_sentences_made_of_pieces(qtbot: QtBot, english: str, german: str) -> None:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    try:
+        speak(app, "de")
+        assert say(english) == german
+    finally:
+        speak(app, "en")
+
+
+def test_names_that_look_like_sentences_stay(qtbot: QtBot) -> None:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    try:
+        speak(app, "de")
+        for name in ("Tansy and the moths", "Rose (open)", "19-4-2 row", "Salt of Kent", "F2"):
+            assert say(name) == name
+        assert say_list("23-01, F2, from 21-01-3 selfed, culled, F one half") == (
+            "23-01, F2, aus 21-01-3, geselbstet, verworfen, F die Hälfte"
+        )
+    finally:
+        speak(app, "en")
+    assert say_list("from TP selfed, kept") == "from TP selfed, kept"
+
+
+def test_words_of_qt_itself_are_spoken_too(qtbot: QtBot) -> None:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    try:
+        speak(app, "de")
+        assert QCoreApplication.translate("QPlatformTheme", "Cancel") == "Abbrechen"
+    finally:
+        speak(app, "en")
+    assert QCoreApplication.translate("QPlatformTheme", "Cancel") == "Cancel"

@@ -9,8 +9,8 @@ from __future__ import annotations
 import datetime
 from collections.abc import Callable, Iterable, Sequence
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtCore import QAbstractItemModel, QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QTextCursor
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -24,7 +24,7 @@ from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.recording.typed_dates import Order, When, shown, typed_date
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.find import CodeList
-from pedigreeview.window.labels import Said, column
+from pedigreeview.window.labels import Said, column, say_in
 from pedigreeview.window.style import step
 from pedigreeview.window.translating import date_words
 
@@ -36,6 +36,7 @@ __all__ = [
     "FlagField",
     "LongTextField",
     "NumberField",
+    "OfferingField",
     "PlantField",
     "TextField",
 ]
@@ -63,6 +64,11 @@ class Field(QWidget):
         layout.addWidget(self._said)
         self.setFocusProxy(editor)
 
+    def editors(self) -> tuple[QWidget, ...]:
+        """What is typed into."""
+        editor = self.focusProxy()
+        return (editor,) if isinstance(editor, QWidget) else ()
+
     def set_label(self, text: str) -> None:
         """What a screen reader calls the field."""
         editor = self.focusProxy()
@@ -71,10 +77,7 @@ class Field(QWidget):
 
     def say(self, text: str, *, wrong: bool = False) -> None:
         """A line below the field; '' for none."""
-        self._said.setText(text)
-        self._said.setProperty("role", "fault" if wrong else "soft")
-        self._said.style().unpolish(self._said)
-        self._said.style().polish(self._said)
+        say_in(self._said, text, "fault" if wrong else "soft")
         self._said.setVisible(bool(text))
 
     def said(self) -> str:
@@ -88,6 +91,10 @@ class Field(QWidget):
     def set_text(self, text: str) -> None:
         """Put a text in the field."""
         raise NotImplementedError
+
+    def lasting(self) -> str:
+        """What stands in the field, as it still means the same on another day."""
+        return self.text()
 
     def check(self) -> None:
         """Say what was understood; nothing is refused while one types."""
@@ -142,6 +149,7 @@ class LongTextField(Field):
 
     def set_text(self, text: str) -> None:
         self.editor.setPlainText(text)
+        self.editor.moveCursor(QTextCursor.MoveOperation.End)
 
     @property
     def value(self) -> str:
@@ -251,8 +259,12 @@ class DateField(TextField):
             column=self.column,
         )
 
-    def set_text(self, text: str) -> None:
-        super().set_text(text)
+    def lasting(self) -> str:
+        # 'today' of another day would be another day.
+        try:
+            return self.value
+        except Fault:
+            return self.text()
 
     def check(self) -> None:
         try:
@@ -272,6 +284,10 @@ class ChoiceField(Field):
         self.editor = QComboBox()
         for word, text in choices:
             self.editor.addItem(text, word)
+        # Its longest word may be wider than the bench; the list that opens shows all of it.
+        policy = QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        self.editor.setSizeAdjustPolicy(policy)
+        self.editor.setMinimumContentsLength(10)
         self._hold(self.editor)
         self.editor.currentIndexChanged.connect(self.changed)
 
@@ -300,12 +316,37 @@ class ChoiceField(Field):
         self.changed.emit()
 
 
+class _Check(QCheckBox):
+    """A box to tick whose text runs on in further lines where there is no room for one."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__(text)
+        self._full, self._room = text, 0
+
+    def setText(self, text: str) -> None:
+        self._full = text
+        self.fit(self._room)
+
+    def fit(self, room: int) -> None:
+        """Lay the text out for a width; 0: as wide as it is."""
+        self._room = room
+        metrics, box = self.fontMetrics(), 4 * step()
+        lines: list[str] = []
+        for word in self._full.split(" "):
+            longer = f"{lines[-1]} {word}" if lines else word
+            if lines and (not room or metrics.horizontalAdvance(longer) + box <= room):
+                lines[-1] = longer
+            else:
+                lines.append(word)
+        super().setText("\n".join(lines))
+
+
 class FlagField(Field):
     """Yes or no."""
 
     def __init__(self, name: str, text: str, *, on: bool = False) -> None:
         super().__init__(name)
-        self.editor = QCheckBox(text)
+        self.editor = _Check(text)
         self.editor.setChecked(on)
         self._hold(self.editor)
         self.editor.toggled.connect(self.changed)
@@ -322,29 +363,94 @@ class FlagField(Field):
         self.editor.setChecked(bool(text))
 
 
-class PlantField(TextField):
-    """A plant by code or name, found as one types; Down and Enter take one from the list."""
+class OfferingField(TextField):
+    """A field with a list below it of what fits; Down, Up and Enter take a row of it."""
 
-    def __init__(self, name: str, desk: Desk, hint: str = "") -> None:
-        self._desk = desk
-        super().__init__(name)
-        self.editor.setPlaceholderText(hint or self.tr("code or name"))
-        self.model = CodeList(self, 40)
+    found: QListView
+
+    def _offer_from(self, model: QAbstractItemModel, hint: str, words: str) -> None:
+        """Lay the list below the field.
+
+        hint : stands in the empty field
+        words : what the list is called
+        """
+        self.editor.setPlaceholderText(hint)
         self.found = QListView()
         self.found.setObjectName("found")
-        self.found.setModel(self.model)
+        self.found.setModel(model)
         self.found.setUniformItemSizes(True)
         self.found.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.found.setAccessibleName(self.tr("Plants found"))
+        self.found.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
+        self.found.setAccessibleName(words)
         self.found.hide()
         layout = self.layout()
         assert layout is not None
         layout.addWidget(self.found)
         self.found.clicked.connect(lambda index: self._choose(index.row()))
         self.editor.installEventFilter(self)
-        self.editor.textEdited.connect(self._search)
+        self.editor.textEdited.connect(self.search)
 
-    def _search(self, typed: str) -> None:
+    def search(self, typed: str) -> None:
+        """Show what fits."""
+        raise NotImplementedError
+
+    def code_in(self, row: int) -> str:
+        """What a row of the list puts into the field."""
+        raise NotImplementedError
+
+    def _meant(self) -> bool:
+        """Whether Tab takes the row that is marked."""
+        raise NotImplementedError
+
+    def _open(self) -> None:
+        """Open the list at its first row."""
+        rows = self.found.model().rowCount()
+        self.found.setCurrentIndex(self.found.model().index(0, 0))
+        self.found.setFixedHeight(
+            self.found.sizeHintForRow(0) * min(rows, 6) + 2 * self.found.frameWidth() + 2
+        )
+        self.found.show()
+
+    def _choose(self, row: int) -> None:
+        self.editor.setText(self.code_in(row))
+        self.found.hide()
+
+    def _step(self, by: int) -> None:
+        model = self.found.model()
+        row = max(0, min(self.found.currentIndex().row() + by, model.rowCount() - 1))
+        self.found.setCurrentIndex(model.index(row, 0))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.FocusOut:
+            self.found.hide()
+        is_open = not self.found.isHidden()
+        if is_open and isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            key, row = event.key(), self.found.currentIndex().row()
+            if key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
+                self._step(1 if key == Qt.Key.Key_Down else -1)
+                return True
+            if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+                self._choose(row)
+                return True
+            if key == Qt.Key.Key_Tab and self._meant():
+                self._choose(row)
+            if key == Qt.Key.Key_Escape:
+                self.found.hide()
+                return True
+        return super().eventFilter(watched, event)
+
+
+class PlantField(OfferingField):
+    """A plant by code or name, found as one types; Down and Enter take one from the list."""
+
+    def __init__(self, name: str, desk: Desk, hint: str = "") -> None:
+        self._desk = desk
+        super().__init__(name)
+        self.model = CodeList(self, 40)
+        self._offer_from(self.model, hint or self.tr("code or name"), self.tr("Plants found"))
+
+    def search(self, typed: str) -> None:
+        """Show the plants that fit; none for a blank."""
         opened = self._desk.opened
         if opened is None or not typed.strip():
             self.found.hide()
@@ -356,37 +462,14 @@ class PlantField(TextField):
         if not rows or exact:
             self.found.hide()
             return
-        self.found.setCurrentIndex(self.model.index(0, 0))
-        self.found.setFixedHeight(
-            self.found.sizeHintForRow(0) * min(rows, 6) + 2 * self.found.frameWidth() + 2
-        )
-        self.found.show()
+        self._open()
 
-    def _choose(self, row: int) -> None:
-        self.editor.setText(self.model.code(row))
-        self.found.hide()
+    def code_in(self, row: int) -> str:
+        """The code in a row of the list."""
+        return self.model.code(row)
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if event.type() == QEvent.Type.FocusOut:
-            self.found.hide()
-        open_list = not self.found.isHidden()
-        if open_list and isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
-            key = event.key()
-            row = self.found.currentIndex().row()
-            if key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
-                row += 1 if key == Qt.Key.Key_Down else -1
-                row = max(0, min(row, self.model.rowCount() - 1))
-                self.found.setCurrentIndex(self.model.index(row, 0))
-                return True
-            if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-                self._choose(row)
-                return True
-            if key == Qt.Key.Key_Tab and self.model.rowCount() == 1:
-                self._choose(0)
-            if key == Qt.Key.Key_Escape:
-                self.found.hide()
-                return True
-        return super().eventFilter(watched, event)
+    def _meant(self) -> bool:
+        return self.model.rowCount() == 1
 
     def check(self) -> None:
         book = self._desk.book

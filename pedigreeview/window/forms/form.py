@@ -8,7 +8,7 @@ form for the next one.  The values that a form calls `kept` are proposed again t
 from __future__ import annotations
 
 import datetime
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
@@ -20,7 +20,7 @@ from pedigreeview.book.edits import Edit
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.recording.typed_dates import Order, When
 from pedigreeview.window.desk import Desk
-from pedigreeview.window.forms.fields import DateField, Field, PlantField
+from pedigreeview.window.forms.fields import DateField, Field, FlagField, PlantField
 from pedigreeview.window.labels import action_button, column, heading, plain_button, sentence
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.style import step
@@ -54,6 +54,8 @@ class Form(QFrame):
         self._proposed: dict[str, str] = {}
         """What stood in the fields before anything was typed."""
         self._away = False
+        self.opened_as = ""
+        """The name by which it was opened, and can be opened again (`Writing.open`)."""
         s = step()
         self.body = column(s)
         self.body.setContentsMargins(2 * s, 2 * s, 2 * s, 2 * s)
@@ -68,6 +70,9 @@ class Form(QFrame):
         self.body.addLayout(head)
         if hint:
             self.body.addWidget(sentence(hint, "soft"))
+        self.again = sentence("", "soft")
+        self.again.hide()
+        self.body.addWidget(self.again)
         self._rows = column(s)
         self.body.addLayout(self._rows)
         self.previewed = sentence("", "soft")
@@ -75,7 +80,7 @@ class Form(QFrame):
         self.message = sentence("", "fault")
         self.message.hide()
         self.body.addWidget(self.message)
-        buttons = QHBoxLayout()
+        buttons = self._buttons = QHBoxLayout()
         buttons.setSpacing(s)
         self.next_button = action_button(self.tr("Record, and next"), lambda: self.record(True))
         self.next_button.setToolTip(self.tr("Ctrl+Enter"))
@@ -95,6 +100,7 @@ class Form(QFrame):
         if label:
             shown = QLabel(label)
             shown.setBuddy(field)
+            shown.setWordWrap(True)
             part.addWidget(shown)
             self._labels[field.column] = shown
             field.set_label(label.replace("&", ""))
@@ -182,6 +188,28 @@ class Form(QFrame):
             not self.record_button.isEnabled() or self._typed() != self._proposed
         )
 
+    def unfinished(self) -> dict[str, str]:
+        """What is typed and not recorded, as it still means the same on another day; {} for none.
+
+        What is being recorded at this moment is not for a second time.
+        """
+        if not self.touched() or not self.record_button.isEnabled():
+            return {}
+        return {name: field.lasting() for name, field in self._fields.items()}
+
+    def take_up(self, typed: Mapping[str, str]) -> None:
+        """Put in again what was typed when the book was closed, and say so."""
+        for name, text in typed.items():
+            if name in self._fields:
+                self._fields[name].set_text(text)
+        self.again.setText(
+            self.tr(
+                "You were writing this when the book was closed. Record it, or close it with ✕ to "
+                "leave it."
+            )
+        )
+        self.again.show()
+
     def look_at(self, code: str) -> None:
         """Another plant is looked at: what the form then proposes was not typed."""
         touched = self.touched()
@@ -198,6 +226,19 @@ class Form(QFrame):
         return {name: field.text() for name, field in self._fields.items()}
 
     # What happens -------------------------------------------------------------------------------
+
+    def fit(self, width: int) -> None:
+        """Set the buttons one below the other, and break long lines, as a width asks for."""
+        s = step()
+        for field in self._fields.values():
+            if isinstance(field, FlagField):
+                field.editor.fit(width - 4 * s)
+        wanted = self.record_button.sizeHint().width()
+        if not self.next_button.isHidden():
+            wanted += self.next_button.sizeHint().width() + s
+        narrow = wanted + 4 * s > width
+        way = QHBoxLayout.Direction
+        self._buttons.setDirection(way.TopToBottom if narrow else way.LeftToRight)
 
     def first_field(self) -> QWidget:
         """Where the cursor goes when the form is opened: the first field that is empty."""
@@ -244,6 +285,7 @@ class Form(QFrame):
                 self.desk.said.emit(said)
                 return
             self._ready()
+            self.again.hide()
             self.desk.said.emit(self.done(given))
             self.recorded.emit(given)
             if again:

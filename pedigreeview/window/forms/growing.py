@@ -24,11 +24,15 @@ from pedigreeview.window.forms.fields import (
     TextField,
 )
 from pedigreeview.window.forms.form import Form
+from pedigreeview.window.forms.open_work import cross_of_sowing, open_sowings, still_to_raise
 from pedigreeview.window.forms.pollinating import crosses_on
 from pedigreeview.window.forms.record_field import RecordField
 from pedigreeview.window.preferences import Preferences
 
 __all__ = ["CloneForm", "NameLineForm", "RaiseForm", "StatusForm", "VarietyForm"]
+
+_USUAL = "12"
+"""Plants that are proposed where nobody counted."""
 
 
 def _beds(book: Book) -> list[str]:
@@ -115,10 +119,10 @@ class RaiseForm(Form):
         super().__init__(desk, preferences, desk.tr("Plants raised"))
         self.cross = self.add(
             self.tr("From &cross, or from seed of a variety or family"),
-            RecordField("of", desk, "crosses", crosses_on(plant)),
+            RecordField("of", desk, "crosses", self._open_first(plant)),
         )
         self.sowing = self.add(
-            self.tr("&Sowing, if recorded"), RecordField("sowing", desk, "sowings")
+            self.tr("&Sowing, if recorded"), RecordField("sowing", desk, "sowings", self._sowings)
         )
         self.way = self.add(
             self.tr("&Kept as"),
@@ -141,15 +145,65 @@ class RaiseForm(Form):
             self.tr("Selfings in &between, not recorded"), CountField("selfings")
         )
         self.note = self.add(self.tr("&Note"), TextField("note"))
-        self.number.set_text("12")
-        if cross:
-            self.cross.set_text(cross)
+        self.number.set_text(_USUAL)
+        self._offered = ("", _USUAL)
+        """The sowing and the number that were proposed last."""
+        self.cross.changed.connect(self._propose)
+        self.cross.set_text(cross or self._likely(plant))
+        self._propose()
         self.way.changed.connect(self._fit)
         self._fit()
 
     def _fit(self) -> None:
         self.show_field(self.number, self.way.value == "plants")
         self._changed()
+
+    def _open_first(self, plant: str) -> Callable[[Book], list[str]]:
+        """The crosses that the plant bears, of these those first that were sown and not raised."""
+
+        def wanted(book: Book) -> list[str]:
+            waiting = {cross_of_sowing(book, book.sowings[one]) for one in open_sowings(book)}
+            held = crosses_on(plant)(book)
+            return sorted(
+                held,
+                key=lambda code: (book.crosses[code].seed_parent != plant, code not in waiting),
+            )
+
+        return wanted
+
+    def _likely(self, plant: str) -> str:
+        """The latest cross borne by the plant that was sown and not raised; '' for none."""
+        book = self.book
+        for code in self.cross.offered()[:1]:
+            if book.crosses[code].seed_parent == plant and open_sowings(book, code):
+                return str(code)
+        return ""
+
+    def _sowings(self, book: Book) -> list[str]:
+        """Sowings of the cross first, and of these those first that are not raised yet."""
+        cross, waiting = self.cross.value, set(open_sowings(book))
+        latest = list(reversed(book.sowings))
+        return sorted(
+            latest,
+            key=lambda code: (
+                cross_of_sowing(book, book.sowings[code]) != cross,
+                code not in waiting,
+            ),
+        )
+
+    def _propose(self) -> None:
+        """Propose the one sowing of the cross that is not raised yet, and how many came up."""
+        book, cross = self.book, self.cross.value
+        sowing, number = self._offered
+        held = open_sowings(book, cross) if cross in book.crosses else []
+        found = held[0] if len(held) == 1 else ""
+        left = still_to_raise(book, found) if found else None
+        wanted = str(left) if left else _USUAL
+        self._offered = (found, wanted)
+        if self.sowing.value == sowing:
+            self.sowing.set_text(found)
+        if self.number.text() == number:
+            self.number.set_text(wanted)
 
     def preview(self) -> str:
         count, code = self.number.count or 0, self.cross.value

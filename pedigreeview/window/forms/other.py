@@ -186,8 +186,8 @@ class TraitForm(Form):
             ),
             kept=True,
         )
-        self.low = self.add(self.tr("&Lowest"), NumberField("low"))
-        self.high = self.add(self.tr("&Highest"), NumberField("high"))
+        self.low = self.add(self.tr("&Lowest"), NumberField("low", self.tr("such as 1")))
+        self.high = self.add(self.tr("&Highest"), NumberField("high", self.tr("such as 9")))
         self.unit = self.add(self.tr("&Unit"), TextField("unit", "g, cm"))
         self.values = self.add(self.tr("&Values"), TextField("values", self.tr("tall; dwarf")))
         self.better = self.add(

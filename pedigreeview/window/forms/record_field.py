@@ -6,12 +6,11 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QObject, QStringListModel, Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QListView
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import Cross, Harvest, Packet, Pollination, Record, Sowing
 from pedigreeview.window.desk import Desk
-from pedigreeview.window.forms.fields import TextField
+from pedigreeview.window.forms.fields import OfferingField
 from pedigreeview.window.words import cross_line
 
 __all__ = ["RecordField", "describe"]
@@ -45,7 +44,7 @@ def describe(book: Book, record: Record) -> str:
     return ", ".join(part for part in parts if part)
 
 
-class RecordField(TextField):
+class RecordField(OfferingField):
     """The key of a record of one table; the records that fit are offered as one types.
 
     Parameters
@@ -64,24 +63,10 @@ class RecordField(TextField):
     ) -> None:
         self._desk, self._table, self._wanted = desk, table, wanted
         super().__init__(name)
-        self.editor.setPlaceholderText(hint or self.tr("code"))
         self._keys: list[str] = []
         self._picked = False
         self._model = QStringListModel(self)
-        self.found = QListView()
-        self.found.setObjectName("found")
-        self.found.setModel(self._model)
-        self.found.setUniformItemSizes(True)
-        self.found.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.found.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
-        self.found.setAccessibleName(self.tr("What fits"))
-        self.found.hide()
-        layout = self.layout()
-        assert layout is not None
-        layout.addWidget(self.found)
-        self.found.clicked.connect(lambda index: self._choose(index.row()))
-        self.editor.installEventFilter(self)
-        self.editor.textEdited.connect(self.search)
+        self._offer_from(self._model, hint or self.tr("code"), self.tr("What fits"))
 
     def offered(self) -> list[str]:
         """The keys that are offered, the likeliest first."""
@@ -112,11 +97,7 @@ class RecordField(TextField):
             self.found.hide()
             return
         self._model.setStringList(texts)
-        self.found.setCurrentIndex(self._model.index(0, 0))
-        self.found.setFixedHeight(
-            self.found.sizeHintForRow(0) * min(len(keys), 6) + 2 * self.found.frameWidth() + 2
-        )
-        self.found.show()
+        self._open()
 
     def _meant(self) -> bool:
         """Whether Tab takes the row: it was picked, or nothing else begins as it was typed.
@@ -127,32 +108,19 @@ class RecordField(TextField):
         alone = len(self._keys) == 1 and self._keys[0].casefold().startswith(typed)
         return self._picked or (bool(typed) and alone)
 
-    def _choose(self, row: int) -> None:
-        self.editor.setText(self._keys[row])
-        self.found.hide()
+    def code_in(self, row: int) -> str:
+        """The key in a row of the list."""
+        return self._keys[row]
+
+    def _step(self, by: int) -> None:
+        super()._step(by)
+        self._picked = True
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if event.type() == QEvent.Type.FocusOut:
-            self.found.hide()
-        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
-            key, is_open = event.key(), not self.found.isHidden()
-            if key == Qt.Key.Key_Down and not is_open:
-                self.search(self.text())
-                return True
-            if is_open and key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
-                row = self.found.currentIndex().row() + (1 if key == Qt.Key.Key_Down else -1)
-                row = max(0, min(row, len(self._keys) - 1))
-                self.found.setCurrentIndex(self._model.index(row, 0))
-                self._picked = True
-                return True
-            if is_open and key == Qt.Key.Key_Tab and self._meant():
-                self._choose(self.found.currentIndex().row())
-            if is_open and key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-                self._choose(self.found.currentIndex().row())
-                return True
-            if is_open and key == Qt.Key.Key_Escape:
-                self.found.hide()
-                return True
+        pressed = event.type() == QEvent.Type.KeyPress and self.found.isHidden()
+        if pressed and isinstance(event, QKeyEvent) and event.key() == Qt.Key.Key_Down:
+            self.search(self.text())
+            return True
         return super().eventFilter(watched, event)
 
     @property

@@ -14,6 +14,7 @@ from pedigreeview.book.records import Packet
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.forms.fields import ChoiceField, CountField, TextField
 from pedigreeview.window.forms.form import Form
+from pedigreeview.window.forms.open_work import unsown_packets
 from pedigreeview.window.forms.pollinating import crosses_on
 from pedigreeview.window.forms.record_field import RecordField
 from pedigreeview.window.preferences import Preferences
@@ -163,8 +164,10 @@ class SowingForm(Form):
         super().__init__(desk, preferences, desk.tr("Sowing"))
 
         def with_seed(book: Book) -> list[str]:
+            unsown = unsown_packets(book)
             rows = reversed(book.packets.values())
-            return [row.packet for row in rows if row.left is None or row.left > 0]
+            held = [row.packet for row in rows if row.left is None or row.left > 0]
+            return [*unsown, *(code for code in held if code not in set(unsown))]
 
         self.packet = self.add(
             self.tr("&Packet"), RecordField("packet", desk, "packets", with_seed)
@@ -179,7 +182,10 @@ class SowingForm(Form):
         )
         self.note = self.add(self.tr("&Note"), TextField("note"))
         self.date.set_text(self.tr("today"))
-        self.packet.set_text(packet)
+        # What waits to be sown is proposed where there is one such packet, never one sown from.
+        waiting = unsown_packets(self.book)
+        alone = waiting[0] if len(waiting) == 1 and not sown_from else ""
+        self.packet.set_text(packet or alone)
         self.sown_from.set_text(sown_from)
         self.left = self.add(self.tr("Seeds in the packet &before"), CountField("left_in_packet"))
         self.show_field(self.left, False)
@@ -242,7 +248,8 @@ class SeedlingsForm(Form):
         self.up = self.add(self.tr("Came &up"), CountField("up"))
         self.kept = self.add(self.tr("&Kept"), CountField("kept"))
         self.note = self.add(self.tr("&Note"), TextField("note"))
-        self.sowing.set_text(sowing)
+        open_yet = [row.sowing for row in self.book.sowings.values() if row.up is None]
+        self.sowing.set_text(sowing or (open_yet[0] if len(open_yet) == 1 else ""))
 
     def words(self) -> str:
         return self.tr("seedlings of sowing {}").format(self.sowing.value or "?")

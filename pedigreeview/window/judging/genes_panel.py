@@ -14,7 +14,7 @@ from pedigreeview.window.judging.panel import Choice, JudgingPanel, field_row, f
 from pedigreeview.window.judging.table import Cell, ResultTable
 from pedigreeview.window.labels import Flow, LinkLabel, clear, column, heading, sentence
 from pedigreeview.window.style import step
-from pedigreeview.window.words import links
+from pedigreeview.window.words import links, number
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -175,7 +175,7 @@ class GenesPanel(JudgingPanel):
             if plants == 1
             else self.tr("{} scores and genotypes speak of {}, of {} plants.")
         )
-        return words.format(f"{found.seen:,}", found.locus, f"{plants:,}")
+        return words.format(number(found.seen), found.locus, number(plants))
 
     # Showing ------------------------------------------------------------------------------------
 
@@ -277,7 +277,7 @@ class GenesPanel(JudgingPanel):
         holder.setAccessibleName(self.tr("Which plants are listed"))
         self._group = QButtonGroup(holder)
         self.filters = {}
-        words = [("", self.tr("all {}").format(f"{total:,}"))]
+        words = [("", self.tr("all {}").format(number(total)))]
         words += [(word, f"{self._word(word)} {numbers[word]:,}") for word in _VERDICTS]
         if self._shown and not numbers[self._shown]:
             self._shown = ""

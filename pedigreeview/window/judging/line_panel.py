@@ -25,6 +25,7 @@ from pedigreeview.window.labels import (
 )
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count, link
+from pedigreeview.window.words import number as written
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -130,7 +131,7 @@ class LinePanel(JudgingPanel):
         self.body.addWidget(self.table)
         if left_out:
             text = self.tr("{} older lines are not judged here.")
-            self.body.addWidget(sentence(text.format(f"{left_out:,}"), "soft"))
+            self.body.addWidget(sentence(text.format(written(left_out)), "soft"))
         self.detail = QWidget()
         self._detail = column(step())
         self.detail.setLayout(self._detail)

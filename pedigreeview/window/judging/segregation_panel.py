@@ -16,8 +16,10 @@ from pedigreeview.window.judging.choices import Group, groups_to_count, read_rat
 from pedigreeview.window.judging.panel import Beside, Choice, JudgingPanel, field_row, figure
 from pedigreeview.window.judging.table import Cell, ResultTable
 from pedigreeview.window.labels import Flow, LinkLabel, clear, column, heading, sentence
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count, links
+from pedigreeview.window.words import number as written
 
 if TYPE_CHECKING:
     from pedigreeview.network import PedigreeNetwork
@@ -227,7 +229,7 @@ class SegregationPanel(JudgingPanel):
         self.ratio.clear()
         self.ratio.addItem("")
         for name, meaning in found.named:
-            self.ratio.addItem(f"{name} – {meaning}")
+            self.ratio.addItem(f"{name} – {say(meaning)}")
         self.ratio.setEditText(typed)
         self.ratio.blockSignals(False)
         self._counts(found)
@@ -259,7 +261,7 @@ class SegregationPanel(JudgingPanel):
             )
             if test.verdict == "too few to tell" and found.wanted is not None:
                 text = self.tr("About {} plants would tell, in four trials of five.")
-                part.addWidget(sentence(text.format(f"{found.wanted:,}")))
+                part.addWidget(sentence(text.format(written(found.wanted))))
         elif len(report.classes) < 2:
             part.addWidget(sentence(self.tr("All look alike, so nothing segregates here.")))
         else:
@@ -298,7 +300,8 @@ class SegregationPanel(JudgingPanel):
             "exact": self.tr("by the exact test, as a class is expected in fewer than 5 plants"),
             "drawn": self.tr("by counts drawn at random, as there are too many to list"),
         }[test.method]
-        return self.tr("p = {}, {}. The ratio: {}.").format(_p(test.p), how, test.ratio.meaning)
+        meaning = say(test.ratio.meaning)
+        return self.tr("p = {}, {}. The ratio: {}.").format(_p(test.p), how, meaning)
 
     def _why(self, test: SegregationTest) -> Reason:
         seen = " : ".join(map(str, test.observed))
@@ -451,7 +454,7 @@ class SegregationPanel(JudgingPanel):
                 said
                 + " "
                 + self.tr("{} plants are too few to tell {} from {}; about {} would.").format(
-                    number, names[0], names[1], f"{fit.apart:,}"
+                    number, names[0], names[1], written(fit.apart)
                 )
             )
         return (
@@ -459,7 +462,7 @@ class SegregationPanel(JudgingPanel):
             + " "
             + self.tr(
                 "Neither of the two best is rejected, though {} plants should tell them apart."
-            ).format(f"{fit.apart:,}")
+            ).format(written(fit.apart))
         )
 
     def _try_ratio(self, name: str) -> None:

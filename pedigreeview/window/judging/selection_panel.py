@@ -15,6 +15,7 @@ from pedigreeview.window.judging.table import Cell, ResultTable
 from pedigreeview.window.labels import Flow, action_button, clear, column, heading, sentence
 from pedigreeview.window.reciprocals_counts import places, rounded
 from pedigreeview.window.style import step
+from pedigreeview.window.words import number as written
 from pedigreeview.window.words import status_word
 
 if TYPE_CHECKING:
@@ -144,7 +145,7 @@ class SelectionPanel(JudgingPanel):
             return
         self.choices.show()
         items = [
-            (self.tr("{} · {} values").format(trait, f"{number:,}"), trait)
+            (self.tr("{} · {} values").format(trait, written(number)), trait)
             for trait, number in traits
         ]
         known = {trait for trait, _ in traits}

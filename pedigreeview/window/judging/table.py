@@ -101,7 +101,7 @@ class _Rows(QAbstractTableModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return say(cell.text)
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{self.heads[index.column()]}: {cell.text}"
+            return f"{self.heads[index.column()]}: {say(cell.text)}"
         if role == Qt.ItemDataRole.TextAlignmentRole:
             side = Qt.AlignmentFlag.AlignRight if cell.number else Qt.AlignmentFlag.AlignLeft
             return side | Qt.AlignmentFlag.AlignVCenter

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QSizePolicy, QWi
 from pedigreeview.book.faults import Fault
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import column, plain_button, sentence
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import current, step
 
 if TYPE_CHECKING:
@@ -160,6 +161,7 @@ class PagesPreview(QWidget):
         """Say why there is nothing to see."""
         self._paper = None
         self._errands.drop(KIND)
+        words = say(words)
         self.page.image, self.page.words = QImage(), words
         self.page.setAccessibleDescription(words)
         self.page.update()

@@ -10,8 +10,8 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QStandardPaths, Qt, QTimer, Signal
-from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QSplitter, QWidget
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QWidget
 
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.recording.printed_sheets import PrintedSheet, keep_sheets
@@ -19,9 +19,16 @@ from pedigreeview.reports.paper_choices import Chosen
 from pedigreeview.reports.papers import Paper, make_paper
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.errands import Errands
-from pedigreeview.window.labels import action_button, column, heading, scrolled, sentence
+from pedigreeview.window.labels import action_button, column, heading, sentence
 from pedigreeview.window.papers.pages_preview import PagesPreview
 from pedigreeview.window.papers.paper_form import PaperForm
+from pedigreeview.window.papers.paper_out import (
+    ask_for_file,
+    ask_for_printer,
+    can_print,
+    no_printing,
+    side_by_side,
+)
 from pedigreeview.window.papers.words import paper_words
 from pedigreeview.window.preferences import Preferences
 from pedigreeview.window.style import step
@@ -32,14 +39,6 @@ if TYPE_CHECKING:
 __all__ = ["PapersDialog"]
 
 _LAY_OUT, _WRITE = "preview:papers", "save:papers"
-
-
-def _can_print() -> bool:
-    try:
-        from PySide6 import QtPrintSupport  # noqa: F401
-    except ImportError:
-        return False
-    return True
 
 
 class PapersDialog(QDialog):
@@ -78,17 +77,7 @@ class PapersDialog(QDialog):
         outer = column(2 * s, 3 * s)
         self.setLayout(outer)
         outer.addWidget(heading(self.tr("Print tags and lists"), 2))
-        across = QSplitter(Qt.Orientation.Horizontal)
-        across.setChildrenCollapsible(False)
-        across.setHandleWidth(2 * s)
-        across.setStyleSheet("QSplitter::handle { background: transparent; }")
-        area = scrolled(self.form)
-        area.setMinimumWidth(32 * s)
-        across.addWidget(area)
-        across.addWidget(self._beside())
-        across.setStretchFactor(0, 0)
-        across.setStretchFactor(1, 1)
-        across.setSizes([40 * s, 90 * s])
+        across = side_by_side(self.form, self._beside(), 32, (40, 90))
         outer.addWidget(across, 1)
         self.message = sentence("", "soft")
         self.message.hide()
@@ -121,9 +110,9 @@ class PapersDialog(QDialog):
         row.addWidget(self.save_button)
         self.print_button = action_button(self.tr("Print …"), self.ask_printer, main=True)
         row.addWidget(self.print_button)
-        if not _can_print():
+        if not can_print():
             self.print_button.hide()
-            self._say(self.tr("This program came without printing; save a PDF and print that."))
+            self._say(no_printing())
         return row
 
     # The pages ----------------------------------------------------------------------------------
@@ -175,22 +164,7 @@ class PapersDialog(QDialog):
     def ask_file(self) -> None:
         """Ask for the name of a PDF file, then write it."""
         folder = self._desk.opened.path.parent if self._desk.opened is not None else Path()
-        if not folder.is_dir():
-            documents = QStandardPaths.StandardLocation.DocumentsLocation
-            folder = Path(QStandardPaths.writableLocation(documents))
-        name = "".join(
-            sign if sign.isalnum() or sign in " -_" else "-"
-            for sign in self._title().replace(": ", " - ")
-        ).strip()
-        dialog = QFileDialog(
-            self, self.tr("Save as PDF"), str(folder / f"{name}.pdf"), "PDF (*.pdf)"
-        )
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.setDefaultSuffix("pdf")
-        dialog.selectFile(f"{name}.pdf")
-        dialog.fileSelected.connect(lambda path: self.save_to(Path(path)))
-        dialog.open()
+        ask_for_file(self, self.tr("Save as PDF"), folder, self._title(), "pdf", self.save_to)
 
     def _title(self) -> str:
         return self.paper.title if self.paper is not None else self.tr("Tags and lists")
@@ -211,22 +185,8 @@ class PapersDialog(QDialog):
 
     def ask_printer(self) -> None:
         """Open the system's dialog for the printer, then print."""
-        if self.paper is None:
-            return
-        from PySide6.QtPrintSupport import QPrintDialog, QPrinter
-
-        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
-        printer.setPageLayout(self.paper.layout)
-        printer.setFullPage(True)
-        printer.setDocName(self.paper.title)
-        printer.setCreator("pedigreeview")
-        dialog = QPrintDialog(printer, self)
-        dialog.setWindowTitle(self.tr("Print"))
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.accepted.connect(lambda: self.print_to(printer))
-        # Its own open() asks for a slot by name; shown so, it blocks nothing.
-        dialog.setWindowModality(Qt.WindowModality.WindowModal)
-        dialog.show()
+        if self.paper is not None:
+            ask_for_printer(self, self.paper.layout, self.paper.title, self.print_to)
 
     def print_to(self, printer: QPrinter) -> None:
         """Send the pages to a printer, each at its true size."""

@@ -1,0 +1,246 @@
+"""The tag that a card is: a head with its buttons, room for text below, and where it lies.
+
+It lies beside the plant's tag where it hides least, or where the person has laid it; it can be
+folded to a strip with its title, and closed.  What stands on it: `card`.
+"""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, QSizeF, Qt, Signal
+from PySide6.QtGui import QColor, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+
+from pedigreeview.window.card_foot import CardFoot
+from pedigreeview.window.card_head import CardHead
+from pedigreeview.window.card_placing import Ground, spot_at, spot_for
+from pedigreeview.window.labels import column, plain_button, rule, scrolled
+from pedigreeview.window.rail import tag_path
+from pedigreeview.window.style import current, step
+
+__all__ = ["CardTag"]
+
+
+class CardTag(QWidget):
+    """An empty card."""
+
+    pin_wanted = Signal(str)
+    lit = Signal(object)
+    """Paths to light up in the picture; an empty list: none that the card asks for."""
+    closed = Signal()
+    laid_wanted = Signal()
+    """It was opened or folded, or holds more than before: it wants another spot."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._stage = parent
+        self.setObjectName("card")
+        self.code = ""
+        self.moved = False
+        """Whether the person has laid it somewhere; it then stays there."""
+        self.wish: Literal["", "open", "folded"] = ""
+        """What the person wants of it; '': open where there is room, else folded."""
+        self.folded = False
+        self._laid_for = ""
+        s = step()
+        outer = QVBoxLayout(self)
+        outer.setSpacing(0)
+        self._outer = outer
+        self._head = CardHead(self)
+        head = QHBoxLayout(self._head)
+        head.setContentsMargins(0, s // 2, s, s // 2)
+        head.setSpacing(max(2, s // 3))
+        self._title = column(0)
+        head.addLayout(self._title, 1)
+        self.pin_button = plain_button("", "", lambda: self.pin_wanted.emit(self.code))
+        self.pin_button.setCheckable(True)
+        self.fold_button = plain_button("", "", self.turn)
+        self.close_button = plain_button("✕", self.tr("Close the card"), self.shut)
+        for button in (self.pin_button, self.fold_button, self.close_button):
+            head.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
+        outer.addWidget(self._head)
+        self._line = rule()
+        outer.addWidget(self._line)
+        inner = QWidget()
+        self._body = column(s)
+        self._body.setContentsMargins(0, s, 2 * s, s)
+        inner.setLayout(self._body)
+        self._area = scrolled(inner)
+        outer.addWidget(self._area, 1)
+        self._foot = CardFoot(self._area)
+        self._brief: QLabel | None = None
+        """What stands below the title while the card is folded."""
+
+    # Where it lies ------------------------------------------------------------------------------
+
+    def wanted_width(self) -> int:
+        """Its width where there is room."""
+        return 40 * step()
+
+    def strip_size(self) -> QSize:
+        """Its size when only its title is left."""
+        s = step()
+        width = 7 * s + 3 * max(2, s // 3)
+        high, widest = 0, 0
+        # What was taken off the head is its child for a moment more.
+        for item in map(self._title.itemAt, range(self._title.count())):
+            label = item.widget() if item is not None else None
+            if isinstance(label, QLabel) and label.text():
+                label.ensurePolished()
+                metrics = QFontMetrics(label.font())
+                widest = max(widest, metrics.horizontalAdvance(label.text()))
+                high += metrics.height()
+        for button in (self.pin_button, self.fold_button, self.close_button):
+            width += button.sizeHint().width()
+        high = max(self.close_button.sizeHint().height() + 3 * s, high + round(2.4 * s))
+        return QSize(width + widest, high)
+
+    def say_brief(self, *parts: str) -> None:
+        """What stands below the title while the card is folded, as much as the title has room."""
+        if self._brief is None:
+            return
+        self._brief.ensurePolished()
+        metrics = QFontMetrics(self._brief.font())
+        room = 14 * metrics.averageCharWidth()
+        text = ""
+        for part in filter(None, parts):
+            longer = f"{text} · {part}" if text else part
+            if not text or metrics.horizontalAdvance(longer) <= room:
+                text = longer
+        self._brief.setText(text)
+        self._brief.setVisible(self.folded and bool(text))
+
+    def _open_sizes(self) -> list[QSizeF]:
+        """The sizes in which it can lie open, the best first: as tall as its text, then less."""
+        s, room = step(), self._stage.size()
+        gap = 2 * s
+        tallest, sizes = room.height() - gap, []
+        for width in (self.wanted_width(), 30 * s):
+            width = min(width, room.width() - gap)
+            whole = min(self._tall(width), tallest)
+            for part in (1.0, 0.75, 0.5, 0.35):
+                height = max(whole * part, min(whole, 25 * s))
+                sizes.append(QSizeF(max(10, width), max(10.0, round(height))))
+        return list({(size.width(), size.height()): size for size in sizes}.values())
+
+    def _tall(self, width: int) -> int:
+        """Height that shows all of it at a width."""
+        s = step()
+        inner = width - 3 * s - s // 2 - round(1.4 * s)
+        height = self._body.heightForWidth(inner)
+        return self._head.sizeHint().height() + max(height, 12 * s) + 3 * s
+
+    def move_to(self, place: QPoint) -> None:
+        """Lay it somewhere by hand, within the page."""
+        self.moved = True
+        self.move(self._within(place))
+
+    def let_go(self) -> None:
+        """Let it be laid anew, even with the mouse or the keys on it."""
+        self._laid_for = ""
+
+    def turn(self) -> None:
+        """Fold it to its title, or open it again."""
+        self.wish = "open" if self.folded else "folded"
+        self._laid_for = ""
+        self.laid_wanted.emit()
+
+    def lie(self, lying: Ground, *, fold: bool = False) -> None:
+        """Lie beside the plant's tag where it hides least, unless laid by hand.
+
+        fold : fold to the title strip unless the person wants it open
+        """
+        if self.moved:
+            self._set_folded(self.wish == "folded" or (fold and self.wish != "open"))
+            self.resize(self._moved_size())
+            self.move(self._within(self.pos()))
+            return
+        gap = float(step())
+        was = QPointF(self.pos()) if self._laid_for else None
+        if not self.folded and self._laid_for == self.code and self._in_use():
+            here = QRectF(self.geometry())
+            if not here.intersects(lying.tag) and lying.around.contains(here):
+                self._grow(lying, here)
+                return
+        strip = self.wish == "folded" or (fold and self.wish != "open")
+        if not strip:
+            spot = spot_for(lying, self._open_sizes(), gap, was)
+            strip = not spot.good and self.wish != "open"
+        if strip:
+            spot = spot_for(lying, [QSizeF(self.strip_size())], gap, was)
+        self._laid_for = self.code
+        self._set_folded(strip)
+        self.setGeometry(spot.rect.toRect())
+
+    def _grow(self, lying: Ground, here: QRectF) -> None:
+        """Show more of the text below, if nothing that is in sight now is hidden by it."""
+        room = lying.around.bottom() - here.top() - step()
+        taller = QRectF(here)
+        taller.setHeight(min(float(self._tall(self.width())), room))
+        if taller.height() > here.height():
+            now, then = spot_at(lying, here), spot_at(lying, taller)
+            if (then.hidden, then.forbidden) == (now.hidden, now.forbidden):
+                self.setGeometry(taller.toRect())
+
+    def _moved_size(self) -> QSize:
+        if self.folded:
+            return self.strip_size()
+        size = self._open_sizes()[0]
+        room = self._stage.height() - self.y() - step()
+        return QSize(round(size.width()), max(30 * step(), min(round(size.height()), room)))
+
+    def _in_use(self) -> bool:
+        """Whether the mouse or the keys are on it, so that it had better not move."""
+        focus = QApplication.focusWidget()
+        return self.underMouse() or (focus is not None and self.isAncestorOf(focus))
+
+    def _set_folded(self, folded: bool) -> None:
+        self.folded = folded
+        self._line.setVisible(not folded)
+        if self._brief is not None:
+            self._brief.setVisible(folded and bool(self._brief.text()))
+        self._area.setVisible(not folded)
+        self.fold_button.setText("▾" if folded else "▴")
+        name = self.tr("Open the card") if folded else self.tr("Fold the card to its title")
+        self.fold_button.setAccessibleName(name)
+        self.fold_button.setToolTip(name)
+
+    def _within(self, place: QPoint) -> QPoint:
+        around = self._stage.rect()
+        x = max(0, min(place.x(), around.width() - self.width()))
+        y = max(0, min(place.y(), around.height() - self.height()))
+        return QPoint(x, y)
+
+    def shut(self) -> None:
+        """Put the card away."""
+        self._laid_for = ""
+        self.hide()
+        self.lit.emit([])
+        self.closed.emit()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.shut()
+            return
+        super().keyPressEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        colours, s = current(), step()
+        painter = QPainter(self)
+        try:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            box = QRectF(self.rect()).adjusted(1, 1, -4, -4)
+            shade = QColor(0, 0, 0, 26)
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(shade)
+            painter.drawPath(tag_path(box.translated(3, 3), 2.2 * s))
+            painter.setBrush(colours.paper)
+            painter.setPen(QPen(colours.rule, 1.2))
+            painter.drawPath(tag_path(box, 2.2 * s))
+            painter.setPen(QPen(colours.soft, 1.2))
+            painter.setBrush(colours.window)
+            middle = self._head.geometry().center().y() + s / 4
+            painter.drawEllipse(QPointF(1.6 * s, middle), 0.55 * s, 0.55 * s)
+        finally:
+            painter.end()
