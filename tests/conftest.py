@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -59,3 +60,18 @@ def own_settings(own_home: Path) -> None:
 def one_application(qapp: QApplication) -> QApplication:
     """The application of the window's tests, made first: drawing alone would make a lesser one."""
     return qapp
+
+
+@pytest.fixture(autouse=True)
+def plain_clothes(one_application: QApplication) -> Iterator[None]:
+    """Language, look and size of the text that a test put on are taken off again after it."""
+    yield
+    translating = sys.modules.get("pedigreeview.window.translating")
+    if translating is not None and translating.spoken() != "en":
+        translating.speak(one_application, "en")
+    telling = sys.modules.get("pedigreeview.drawing.telling")
+    if telling is not None:
+        telling.tell_with(None)
+    style = sys.modules.get("pedigreeview.window.style")
+    if style is not None and style.worn() not in (None, ("light", 100)):
+        style.dress(one_application, "light", 100)

@@ -42,7 +42,7 @@ def test_the_first_two_blocks_run_and_test(readme: str) -> None:
     assert first[0] == second[0] == "sh"
     assert "sh" not in [language for language, _ in rest]
     assert first[1].rstrip().endswith("pedigreeview demo_pedigrees/two_peas_both_ways")
-    assert second[1].rstrip().endswith("-m pytest")
+    assert second[1].rstrip().endswith("-m pytest -n auto --dist worksteal")
     for _, command in (first, second):
         assert command.startswith("python3 -m venv .venv && ")
         assert command.count("\n") == 1

@@ -20,6 +20,7 @@ import tempfile
 import time
 from collections.abc import Callable
 from dataclasses import asdict, dataclass
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -33,6 +34,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 __all__ = ["Slow", "WatchedApplication", "drive"]
 
 LIMIT_MS = 50.0
+_TABLE = "name,mother,father\nR1,,\nR2,,\nR3,R1,R2\nR4,R1,R2\nR5,R3,R4\n"
 _PATIENCE = 120.0
 
 
@@ -78,11 +80,26 @@ class WatchedApplication(QApplication):
             self.handled += 1
             self._note(receiver, kind, (worked - inner) * 1000, (passed - meanwhile) * 1000)
 
-    def _note(self, receiver: QObject, kind: QEvent.Type, worked: float, passed: float) -> None:
+    def act(self, step: str, act: Callable[[], object]) -> None:
+        """Do one step of the journey, timed as a handler: what it sets off is taken off it."""
+        self.step = step
+        self._inside.append((0.0, 0.0))
+        begun, at = time.thread_time(), time.perf_counter()
+        act()
+        worked, passed = time.thread_time() - begun, time.perf_counter() - at
+        inner, meanwhile = self._inside.pop()
+        self.handled += 1
+        self._note(None, None, (worked - inner) * 1000, (passed - meanwhile) * 1000)
+
+    def _note(
+        self, receiver: QObject | None, kind: QEvent.Type | None, worked: float, passed: float
+    ) -> None:
         if worked <= min(self.longest.worked, LIMIT_MS):
             return
-        name = f"{type(receiver).__name__} {receiver.objectName()}".strip()
-        event = getattr(kind, "name", str(kind))
+        name = ""
+        if receiver is not None:
+            name = f"{type(receiver).__name__} {receiver.objectName()}".strip()
+        event = "Act" if kind is None else getattr(kind, "name", str(kind))
         held = Slow(self.step, event, name, round(worked, 1), round(passed, 1))
         self.longest = max(self.longest, held, key=lambda one: one.worked)
         if worked > LIMIT_MS:
@@ -110,18 +127,26 @@ def _settle(window: Any, rest: int = 25) -> None:
     """Until every answer has come and what moves has come to rest."""
     until = time.monotonic() + _PATIENCE
     QTest.qWait(rest)
-    while window.errands.awaits() and time.monotonic() < until:
+    pages = [page for page in window.book_pages.values() if hasattr(page, "making")]
+    while time.monotonic() < until and (
+        window.errands.awaits() or any(page.making for page in pages)
+    ):
         QTest.qWait(10)
     QTest.qWait(rest)
 
 
-def drive(app: WatchedApplication, path: Path) -> Any:
-    """The journey; the window, so that the caller can close it."""
+def drive(app: WatchedApplication, path: Path, *, brief: bool = False) -> Any:
+    """The journey; the window, so that the caller can close it.
+
+    brief : only what a large book makes slow: opening, turning to every page, edits and undo
+    """
     from pedigreeview.window.main_window import MainWindow
     from pedigreeview.window.opening import Stated
     from pedigreeview.window.preferences import Preferences
-    from tests.benchmarks import journeys
+    from tests.benchmarks import journeys, journeys_at_work
 
+    table = path.with_name("plants.csv")
+    table.write_text(_TABLE, encoding="utf-8")
     settings = QSettings(str(path.with_suffix(".ini")), QSettings.Format.IniFormat)
     window = MainWindow(Preferences(settings))
     window.resize(1280, 800)
@@ -129,21 +154,26 @@ def drive(app: WatchedApplication, path: Path) -> Any:
     QTest.qWaitForWindowExposed(window)
     app.watching = True
     try:
-        app.step = "open the book"
-        window.open_path(path, Stated("variety", 1.0))
-        _settle(window, 400)
-        for steps in (
+        app.act("open the book", lambda: window.open_path(path, Stated("variety", 1.0)))
+        # The modules of the other pages are loaded when all is on the screen.
+        _settle(window, 1000)
+        whole = (
             _in_the_picture,
             _in_the_index,
             _on_the_map,
             journeys.shaded,
             journeys.looked_at_in_other_ways,
             journeys.turned,
+            journeys_at_work.at_work_on_pages,
             journeys.edited,
-        ):
+            journeys_at_work.forms_laid,
+            journeys_at_work.with_dialogs,
+            journeys_at_work.dressed,
+            partial(journeys_at_work.brought_in, table=table),
+        )
+        for steps in (journeys.turned, journeys.edited) if brief else whole:
             for name, act in steps(window):
-                app.step = name
-                act()
+                app.act(name, act)
                 _settle(window)
     finally:
         app.watching = False
@@ -290,12 +320,14 @@ def main() -> None:
 
     parser = argparse.ArgumentParser()
     parser.add_argument("--plants", type=int, default=5000)
-    plants = parser.parse_args().plants
+    parser.add_argument("--brief", action="store_true", help="open, turn to every page, edit")
+    asked = parser.parse_args()
+    plants = asked.plants
     app = WatchedApplication(sys.argv[:1])
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "book.pedbook"
         BookFile.create(path, garden(plants, scores=True)).close()
-        window = drive(app, path)
+        window = drive(app, path, brief=asked.brief)
         window.close()
     report = {
         "plants": plants,
