@@ -5,7 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt, Signal
-from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import (
+    QFontMetrics,
+    QGuiApplication,
+    QKeyEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QDialog,
@@ -110,6 +117,16 @@ class LinkLabel(QLabel):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.linkActivated.connect(self._follow)
         self.linkHovered.connect(lambda address: self.pointed.emit(code_of_link(address)))
+        self._hue = QGuiApplication.palette().link().color()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        hue = QGuiApplication.palette().link().color()
+        if event.type() == QEvent.Type.StyleChange and hue != getattr(self, "_hue", hue):
+            # The colour of links is laid down with the text.
+            self._hue, text = hue, self.text()
+            self.setText("")
+            self.setText(text)
 
     def _follow(self, address: str) -> None:
         code, page = code_of_link(address), page_of_link(address)

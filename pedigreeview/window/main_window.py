@@ -6,7 +6,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QSize, Qt, QTimer
+from PySide6.QtCore import QChildEvent, QEvent, QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
@@ -27,6 +27,7 @@ from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.checks_page import ChecksPage
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.door import Door
+from pedigreeview.window.dressing import Dressing
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.exploring import Exploring
 from pedigreeview.window.find_field import FindField
@@ -45,7 +46,7 @@ from pedigreeview.window.rail import Rail
 from pedigreeview.window.reciprocals_page import ReciprocalsPage
 from pedigreeview.window.saying import say
 from pedigreeview.window.strips import CautionStrip, WorkStrip, cautions_of
-from pedigreeview.window.style import current_name, dress, step, system_name
+from pedigreeview.window.style import current_name, step
 from pedigreeview.window.translating import speak
 from pedigreeview.window.unfinished import Unfinished, UnfinishedStrip, leave_cell
 from pedigreeview.window.welcome import Welcome
@@ -71,7 +72,7 @@ class MainWindow(QMainWindow):
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         tell_with(say if speak(app, self.preferences.language) != "en" else None)
-        self._dress()
+        self.dressing = Dressing(self)
         self.errands = Errands(self)
         self.desk = Desk(self.errands)
         self.history = History()
@@ -153,7 +154,8 @@ class MainWindow(QMainWindow):
             self.pages.addWidget(page)
         across = QHBoxLayout()
         across.setSpacing(0)
-        across.addWidget(PageArea(self.pages), 1)
+        self.area = PageArea(self.pages)
+        across.addWidget(self.area, 1)
         self.bench = Bench()
         across.addWidget(self.bench)
         right.addLayout(across, 1)
@@ -244,24 +246,28 @@ class MainWindow(QMainWindow):
 
     # The look -----------------------------------------------------------------------------------
 
-    def _dress(self) -> None:
-        app = QApplication.instance()
-        assert isinstance(app, QApplication)
-        look = self.preferences.look
-        name = system_name() if look == "system" else look
-        dress(app, name, self.preferences.text_size)
-
     def _system_changed(self) -> None:
         if self.preferences.look == "system":
             self._redress()
 
     def _redress(self) -> None:
-        self._dress()
-        self._scale_sides()
-        for page in self.book_pages.values():
+        self.dressing.change(self._scale_sides)
+
+    def every_page(self) -> list[QWidget]:
+        """The first page and those of the book, also such as are not made yet."""
+        return list(self._pages.values())
+
+    def redraw_page(self, page: QWidget) -> None:
+        """Let a page draw what it draws itself in another look or size of text."""
+        if page is self.map:
+            self.map.redraw(self.preferences.text_size / 100)
+        elif isinstance(page, BookPage):
             page.redraw()
-        self.map.redraw(self.preferences.text_size / 100)
-        self.update()
+
+    def childEvent(self, event: QChildEvent) -> None:
+        super().childEvent(event)
+        if event.polished():
+            self.dressing.dress_child(event.child())
 
     def _scale_sides(self) -> None:
         self.pedigree.fit_sides()

@@ -22,6 +22,8 @@ __all__ = [
     "current_name",
     "dress",
     "founder_colour",
+    "put_on",
+    "sheet_of_now",
     "step",
     "system_name",
     "worn",
@@ -133,26 +135,35 @@ def step() -> int:
 
 def dress(app: QApplication, name: str, text_percent: int) -> None:
     """Put palette, font and style sheet of a theme on the whole program."""
+    if worn() == (name, text_percent) and app.styleSheet():
+        return
+    # Qt dresses a widget anew once for each widget that it lies in where one sheet takes the place
+    # of another, which takes five times as long as to take the sheet off and to put one on.
+    app.setStyleSheet("")
+    put_on(app, name, text_percent)
+    app.setStyleSheet(sheet_of_now())
+
+
+def put_on(app: QApplication, name: str, text_percent: int) -> None:
+    """Let the program wear a theme from now on, without the style sheet: palette and font."""
     if "point_size" not in _state:
         app.setStyle("Fusion")
         size = app.font().pointSizeF()
         _state["point_size"] = size if size > 0 else 10.0
-    wanted = (name, text_percent)
-    if _state.get("worn") == wanted and app.styleSheet():
-        return
     colours = colours_of(name)
-    _state.update(colours=colours, name=name, worn=wanted)
+    _state.update(colours=colours, name=name, worn=(name, text_percent))
     base = _state["point_size"]
     assert isinstance(base, float)
     font = QFont(app.font())
     font.setFamilies(list(theme(name).fonts))
     font.setPointSizeF(base * text_percent / 100)
-    # Qt dresses a widget anew once for each widget that it lies in where one sheet takes the place
-    # of another, which takes five times as long as to take the sheet off and to put one on.
-    app.setStyleSheet("")
     app.setFont(font)
     app.setPalette(_palette(colours))
-    app.setStyleSheet(_sheet(colours, font.pointSizeF(), step()))
+
+
+def sheet_of_now() -> str:
+    """The style sheet of what the program wears."""
+    return _sheet(current(), QGuiApplication.font().pointSizeF(), step())
 
 
 def _palette(c: Colours) -> QPalette:

@@ -43,11 +43,12 @@ def window(qtbot: QtBot, preferences: Preferences) -> Iterator[MainWindow]:
 
 @pytest.fixture
 def settle(qtbot: QtBot, window: MainWindow) -> Callable[[], None]:
-    """Wait until the page on show is made and every answer that was asked for has come."""
+    """Wait until the page on show is made and dressed and every answer asked for has come."""
 
     def rests() -> bool:
         lazy = [page for page in window.book_pages.values() if isinstance(page, LazyPage)]
-        return not window.errands.awaits() and not any(page.making for page in lazy)
+        making = any(page.making for page in lazy)
+        return not (window.errands.awaits() or window.dressing.busy or making)
 
     def wait() -> None:
         qtbot.waitUntil(rests, timeout=15000)

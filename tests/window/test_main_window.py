@@ -284,8 +284,9 @@ def test_every_control_has_a_name(peas: MainWindow) -> None:
 
 
 @pytest.mark.parametrize("look", ["dark", "light"])
-def test_light_and_dark(qtbot: QtBot, peas: MainWindow, look: str) -> None:
+def test_light_and_dark(peas: MainWindow, settle: Settle, look: str) -> None:
     peas.set_look(look)
+    settle()
     lightness = peas.grab().toImage().pixelColor(700, 60).lightness()
     assert (lightness < 80) == (look == "dark")
     assert peas.preferences.look == look

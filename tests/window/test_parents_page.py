@@ -373,6 +373,7 @@ def test_several_are_chosen_and_planned_as_one_edit(
 ) -> None:
     page = the_page(own_book, settle)
     own_book.set_text_size(200)
+    settle()
     assert page.table.verticalHeader().defaultSectionSize() > 30
     qtbot.mouseClick(page.tabs["several"], Qt.MouseButton.LeftButton)
     panel = page.several

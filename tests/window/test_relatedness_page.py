@@ -353,6 +353,7 @@ def test_the_window_holds_the_page_with_large_type_and_dark(peas: MainWindow, qt
     qtbot.waitUntil(lambda: held.plants.name == "picked" and len(held.made.held.codes) == 3)
     peas.set_text_size(200)
     peas.set_look("dark")
+    qtbot.waitUntil(lambda: not peas.dressing.busy, timeout=15000)
     assert held.made.picture.text == 2.0
     assert held.made.picture.theme.name == "dark"
     assert held.map.minimumHeight() > 150
