@@ -147,6 +147,10 @@ class BookPage(QWidget):
     def redraw(self) -> None:
         """The theme or the size of the text has changed."""
 
+    def wardrobe(self) -> list[QWidget]:
+        """What takes the style sheet of another look, one at a time: the page, or all it holds."""
+        return [self]
+
     def go_to(self, part: str) -> None:
         """Turn to a part of the page, such as one plant's row or one pair."""
 

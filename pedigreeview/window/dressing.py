@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 
+from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.style import dress, put_on, sheet_of_now, system_name, worn
 
 if TYPE_CHECKING:
@@ -60,10 +61,10 @@ class Dressing(QObject):
         assert shown is not None
         hidden = [page for page in self._window.every_page() if page is not shown]
         self._turns.clear()
-        self._turns.append(partial(self._dress_page, shown))
+        self._turns.extend(self._turns_of(shown))
         self._turns.append(partial(self._show_again, shown))
         for page in hidden:
-            self._turns.append(partial(self._dress_page, page))
+            self._turns.extend(self._turns_of(page))
             self._turns.append(partial(self._window.redraw_page, page))
         self._timer.start(0)
 
@@ -81,8 +82,9 @@ class Dressing(QObject):
             # Not 0: a key or a click that waits has its turn first.
             self._timer.start(1)
 
-    def _dress_page(self, page: QWidget) -> None:
-        page.setStyleSheet(self._sheet)
+    def _turns_of(self, page: QWidget) -> list[Callable[[], object]]:
+        parts = page.wardrobe() if isinstance(page, BookPage) else [page]
+        return [partial(part.setStyleSheet, self._sheet) for part in parts]
 
     def _show_again(self, shown: QWidget) -> None:
         try:

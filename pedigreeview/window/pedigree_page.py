@@ -459,6 +459,10 @@ class PedigreePage(BookPage):
 
     # Drawing ------------------------------------------------------------------------------------
 
+    def wardrobe(self) -> list[QWidget]:
+        """The tools and the sides cover the page; together they would take too long."""
+        return self.findChildren(QWidget, options=Qt.FindChildOption.FindDirectChildrenOnly)
+
     def redraw(self) -> None:
         """Draw again, as after a change of theme or of the size of the text."""
         scale = self._preferences.text_size / 100

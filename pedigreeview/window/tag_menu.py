@@ -55,7 +55,7 @@ def show_tag_menu(page: PedigreePage, code: str, place: QPoint) -> None:
     net = page.net
     if net is None:
         return
-    menu = QMenu(page)
+    menu = QMenu(page.stage)
     menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     entries: list[tuple[str, Callable[[], object]]] = []
     if code:

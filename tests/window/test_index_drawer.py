@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import pytest
 from PySide6.QtCore import QPoint, QRect
 from PySide6.QtGui import QColor, QImage
@@ -22,9 +24,10 @@ def colours_below(image: QImage, box: QRect) -> set[str]:
 
 @pytest.mark.parametrize("look", ["light", "dark"])
 def test_the_open_leaf_is_underlined_in_the_accent_of_the_house(
-    peas: MainWindow, look: str
+    peas: MainWindow, settle: Callable[[], None], look: str
 ) -> None:
     peas.set_look(look)
+    settle()
     drawer = peas.pedigree.drawer
     peas.pedigree.index_button.click()
     for at in (0, 1):

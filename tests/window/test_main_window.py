@@ -312,7 +312,7 @@ def test_text_at_200_percent_keeps_within_the_window(peas: MainWindow, settle: S
 
 def test_the_menu_of_a_tag(qtbot: QtBot, peas: MainWindow) -> None:
     peas.pedigree.canvas.menu_wanted.emit("TP", QPoint(200, 200))
-    menu = peas.pedigree.findChild(QMenu, options=Qt.FindChildOption.FindDirectChildrenOnly)
+    menu = peas.pedigree.stage.findChild(QMenu, options=Qt.FindChildOption.FindDirectChildrenOnly)
     assert menu is not None
     texts = [action.text() for action in menu.actions()]
     assert texts[:2] == ["Write down", "Look at"]

@@ -22,7 +22,7 @@ def beside(qtbot: QtBot, window: MainWindow, left: str, right: str) -> None:
     page = window.pedigree
     window.show_plant(left)
     page.canvas.menu_wanted.emit(right, QPoint(200, 200))
-    menu = page.findChild(QMenu, options=Qt.FindChildOption.FindDirectChildrenOnly)
+    menu = page.stage.findChild(QMenu, options=Qt.FindChildOption.FindDirectChildrenOnly)
     assert menu is not None
     inner = [action for held in menu.findChildren(QMenu) for action in held.actions()]
     action = next(a for a in inner if a.text() == f"Compare with {left}, side by side")

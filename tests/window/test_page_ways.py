@@ -28,7 +28,7 @@ def choose(menu: QMenu, text: str) -> None:
 
 def tag_menu(window: MainWindow, code: str) -> QMenu:
     window.pedigree.canvas.menu_wanted.emit(code, QPoint(200, 200))
-    menu = window.pedigree.findChild(QMenu, options=Qt.FindChildOption.FindDirectChildrenOnly)
+    menu = window.pedigree.stage.findChild(QMenu, options=Qt.FindChildOption.FindDirectChildrenOnly)
     assert menu is not None
     return menu
 
