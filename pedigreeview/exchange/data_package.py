@@ -19,6 +19,7 @@ from pedigreeview.book.records import TABLES, Column, Record
 from pedigreeview.exchange import rules
 from pedigreeview.exchange.cells import Flaw, columns_of, did_you_mean, number, value, whole, word
 from pedigreeview.exchange.characters import character_fault, heading_faults, unfit
+from pedigreeview.exchange.harmless_cells import has_neutral, restored
 from pedigreeview.exchange.package_resources import (
     DESCRIPTOR,
     listing,
@@ -156,6 +157,9 @@ def _read_table(reading: _Reading, name: str, path: Path) -> None:
         column.name for column in columns_of(name) if column.required
     )
     found = sheet(text, str(path), known, reading.tick)
+    if has_neutral(text):
+        for _, cells in found.rows:
+            cells[:] = [restored(cell) for cell in cells]
     if found.faults:
         # A row that was not read may be the one that a reference names.
         reading.doubt.tables.add(name)

@@ -18,6 +18,7 @@ from pedigreeview.book.book import Book, BookSettings
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.records import TABLES, Record
 from pedigreeview.exchange.cells import columns_of, to_cell
+from pedigreeview.exchange.harmless_cells import neutral
 from pedigreeview.exchange.package_description import PROFILES, description, extra_names
 from pedigreeview.exchange.package_resources import DESCRIPTOR, left_behind, passengers
 from pedigreeview.exchange.text_files import to_text
@@ -167,7 +168,7 @@ def _texts(book: Book) -> dict[str, str]:
     ]
     settings += [[key, text] for key, text in book.settings.extra.items()]
     if settings:
-        texts["book.csv"] = to_text(["key", "value"], settings)
+        texts["book.csv"] = to_text(["key", "value"], _neutral(settings))
     for name, record_type in TABLES.items():
         records = book.table(name)
         if records or name == "plants":
@@ -192,7 +193,12 @@ def _table(record_type: type[Record], records: list[Record]) -> str:
         + [getattr(record, "extra", {}).get(name, "") for name in extras]
         for record in records
     ]
-    return to_text([column.name for column in described] + list(extras.values()), rows)
+    headings = [column.name for column in described] + list(extras.values())
+    return to_text(headings, _neutral(rows))
+
+
+def _neutral(rows: list[list[str]]) -> list[list[str]]:
+    return [[neutral(cell) for cell in row] for row in rows]
 
 
 def _clear_away(folder: Path, old: dict[str, Any], texts: dict[str, str]) -> None:

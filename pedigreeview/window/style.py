@@ -207,7 +207,7 @@ def _sheet(c: Colours, points: float, s: int) -> str:
     return f"""
 * {{ outline: none; }}
 QWidget {{ color: {n["ink"]}; }}
-QMainWindow, QDialog {{ background: {n["window"]}; }}
+QDialog {{ background: {n["window"]}; }}
 QToolTip {{ background: {n["sheet"]}; color: {n["ink"]}; border: 1px solid {n["rule"]};
     padding: {third}px {half}px; }}
 QScrollArea, QScrollArea > QWidget > QWidget {{ background: transparent; }}

@@ -1,7 +1,9 @@
 """The Data Package folder: lossless, described in full, and safe."""
 
+import csv
 import json
 import os
+from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -488,3 +490,22 @@ def test_semicolons_and_decimal_commas(folder):
 def test_a_loop_is_no_fault(folder):
     (folder / "crosses.csv").write_text("cross,seed_parent,pollen_parent\n21-01,TP,21-01-1\n")
     assert data_package.read(folder).crosses["21-01"].pollen_parent == "21-01-1"
+
+
+def test_no_cell_of_a_folder_runs_as_a_formula_and_each_comes_back(tmp_path: Path) -> None:
+    names = ["=1+1", "'=1+1", "-twice", "+x", "@home", "\tindented", "'", "'plain", "-3.5"]
+    book = Book()
+    for at, name in enumerate(names):
+        book.add(Plant(f"P{at}", kind="variety", name=name, extra={"own": name}))
+    book.settings.extra["remark"] = "=cmd"
+    data_package.write(book, tmp_path / "folder")
+    texts = [(tmp_path / "folder" / name).read_text() for name in ("plants.csv", "book.csv")]
+    with (tmp_path / "folder" / "plants.csv").open(newline="") as file:
+        cells = [cell for row in csv.reader(file) for cell in row]
+    assert [cell for cell in cells if cell[:1] in ("=", "+", "@", "\t")] == []
+    assert {cell for cell in cells if cell[:1] == "-"} == {"-3.5"}
+    assert "'=cmd" in texts[1]
+    back = data_package.read(tmp_path / "folder")
+    assert [plant.name for plant in back.plants.values()] == names
+    assert [plant.extra["own"] for plant in back.plants.values()] == names
+    assert back.settings.extra["remark"] == "=cmd"

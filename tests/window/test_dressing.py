@@ -78,3 +78,15 @@ def test_links_take_the_colour_of_the_look(peas: MainWindow, settle: Settle, qtb
         and abs(picture.pixelColor(x, y).blue() - link.blue()) < 12
     ]
     assert near
+
+
+def test_the_ground_of_the_window_changes_too(peas: MainWindow, settle: Settle) -> None:
+    """Seen beside the bar that a page scrolls by, which lies on nothing else."""
+    peas.show_page("records")
+    peas.set_text_size(200)
+    peas.set_look("dark")
+    settle()
+    bar = peas.area.verticalScrollBar()
+    assert bar.isVisible()
+    spot = bar.mapTo(peas, bar.rect().topLeft())
+    assert peas.grab().toImage().pixelColor(spot).lightness() < 90
