@@ -84,6 +84,7 @@ def test_the_ground_of_the_window_changes_too(peas: MainWindow, settle: Settle) 
     """Seen beside the bar that a page scrolls by, which lies on nothing else."""
     peas.show_page("records")
     peas.set_text_size(200)
+    peas.resize(1280, 640)
     peas.set_look("dark")
     settle()
     bar = peas.area.verticalScrollBar()
