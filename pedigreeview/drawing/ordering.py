@@ -7,6 +7,7 @@ parents to the left of their knots.  Knows no Qt.
 
 from __future__ import annotations
 
+import threading
 from bisect import bisect_left, bisect_right
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
@@ -24,6 +25,9 @@ __all__ = [
 
 DOT_MOST = 700
 """Items beyond which dot is not asked: it would hold the interpreter for too long."""
+
+_one_at_a_time = threading.Lock()
+"""Graphviz keeps state of its own for the whole process: two threads must not lay out at once."""
 
 _WRONG_SIDE = 0.8
 """Cost of a seed parent right of its pollen parent, in crossings."""
@@ -58,14 +62,15 @@ def order_by_dot(built: Layers) -> None:
             tail = _record_port(built.items[above], net.key)
             lines.append(f"{names[above]}{tail}->{names[below]}{head}[weight={weight}]")
     lines.append("}")
-    graph = AGraph(string="\n".join(lines))
-    try:
-        graph.layout(prog="dot")
-        for key, name in names.items():
-            place = graph.get_node(name).attr["pos"]
-            built.items[key].x = float(place.split(",")[0])
-    finally:
-        graph.close()
+    with _one_at_a_time:
+        graph = AGraph(string="\n".join(lines))
+        try:
+            graph.layout(prog="dot")
+            for key, name in names.items():
+                place = graph.get_node(name).attr["pos"]
+                built.items[key].x = float(place.split(",")[0])
+        finally:
+            graph.close()
     for net in built.nets.values():
         if net.back:
             _, link = net.ends[0]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QLocale, Qt
 from PySide6.QtWidgets import QButtonGroup, QRadioButton, QWidget
 
 from pedigreeview.book.edits import Edit
@@ -26,6 +26,7 @@ from pedigreeview.window.labels import (
     sentence,
 )
 from pedigreeview.window.record_words import about_words, record_name, table_words
+from pedigreeview.window.saying import say
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count
 
@@ -99,7 +100,8 @@ class DeletingDialog(EditDialog):
         lines, tables = [], table_words()
         for one in hangs.hanging:
             named = tables.get(one.table)
-            line = f"{named}: {one.count:,}" if named else f"{one.count:,} {one.what}"
+            many = QLocale().toString(one.count)
+            line = f"{named}: {many}" if named else f"{many} {say(one.what)}"
             if one.examples:
                 more = ", …" if one.count > len(one.examples) else ""
                 codes = f"{', '.join(one.examples)}{more}"

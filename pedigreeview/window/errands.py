@@ -54,6 +54,8 @@ _LANES = {
     "why": "paths",
     "chances": "paths",
     "group": "paths",
+    "picture": "picture",
+    "beside": "picture",
     "map": "draw",
     "whole": "draw",
     "preview": "draw",

@@ -29,11 +29,17 @@ class PageCard(QObject):
         self._page, self.card = page, page.card
         self._lit: list[Path] = []
         self._due = ""
-        """The plant whose card opens with the next event."""
+        """The plant whose card opens with the next event, or with its picture."""
+        self._early: PlantAnswer | None = None
+        """Its numbers, where they came before the card."""
         self._settle = QTimer(self)
         self._settle.setSingleShot(True)
         self._settle.setInterval(_GLIDE)
         self._settle.timeout.connect(self._come_to_rest)
+        self._next = QTimer(self)
+        self._next.setSingleShot(True)
+        self._next.setInterval(0)
+        self._next.timeout.connect(self._turn)
         card = self.card
         card.laid_wanted.connect(self.lay)
         card.laid_wanted.connect(lambda: self.leave_room())
@@ -53,19 +59,28 @@ class PageCard(QObject):
     def show_later(self, code: str) -> None:
         """The same with the next event, where the picture was drawn in this one.
 
-        The numbers are asked for at once; should they come first, the card opens then.
+        While the picture is still being laid out, the card comes with it.  The numbers are asked
+        for at once.
         """
         shown = self._page.shown
         assert shown is not None
-        self._due = code
+        self._due, self._early = code, None
         shown.asking.plant(code, self._show_numbers)
-        QTimer.singleShot(0, self, self._open_due)
+        self._next.start()
 
-    def _open_due(self) -> None:
-        code, self._due = self._due, ""
-        shown = self._page.shown
-        if code and shown is not None and code in shown.net.book.plants:
+    def _turn(self) -> None:
+        """Open the card that is due, or lay the open one."""
+        page, code = self._page, self._due
+        if code and page.errands.awaits("picture"):
+            return
+        self._due = ""
+        shown = page.shown
+        if not code or shown is None or code not in shown.net.book.plants:
+            self.lay()
+        elif not page.compare.open:  # opened meanwhile: two pictures leave it no room
             self._open(code)
+            if self._early is not None and self._early.code == code:
+                self._show_numbers(self._early)
 
     def _open(self, code: str) -> None:
         shown = self._page.shown
@@ -80,8 +95,9 @@ class PageCard(QObject):
 
     def _show_numbers(self, answer: PlantAnswer) -> None:
         shown = self._page.shown
-        self._open_due()
-        if shown is not None:
+        if answer.code == self._due:
+            self._early = answer  # it is put in when the card opens
+        elif shown is not None:
             self.card.show_numbers(shown.net, answer)
             shown.asking.chances(answer.code, self.card.show_chances)
             QTimer.singleShot(0, self, self.lay)  # its new parts are measured by then
@@ -130,9 +146,12 @@ class PageCard(QObject):
         self._page.stage.leave_room(self.looked_at(), width)
 
     def follow(self, *, now: bool = True) -> None:
-        """Lay the card now, and again when the picture has glided to its new place."""
+        """Lay the card with the next event, and again when the picture has glided to its place.
+
+        now : False where the card of another plant is laid right after
+        """
         if now:
-            self.lay()
+            self._next.start()
         self._settle.start()
 
     def _come_to_rest(self) -> None:

@@ -13,6 +13,7 @@ from pedigreeview.drawing.view import Look, choose
 from pedigreeview.drawing.ways import NEAR
 from pedigreeview.window.canvas import PedigreeCanvas
 from pedigreeview.window.labels import LinkLabel, column, plain_button
+from pedigreeview.window.page_picture import AT_ONCE
 from pedigreeview.window.page_state import on_paths
 from pedigreeview.window.style import current_name, step
 from pedigreeview.window.tag_menu import show_tag_menu
@@ -59,6 +60,8 @@ class PageCompare(QObject):
         self._unfolded: frozenset[str] = frozenset()
         self._also: frozenset[str] = frozenset()
         self._placed: Any = None
+        self._card_lay_open = False
+        """Before the second picture took its room."""
         self.frame = QFrame()
         self.frame.setObjectName("beside")
         outer = column()
@@ -128,6 +131,7 @@ class PageCompare(QObject):
             page.said.emit(self.tr("Mark or pin a plant other than the focus to compare the two."))
             return
         if not self.open:
+            self._card_lay_open = page.card.isVisible()
             page.card.hide()
             page.key_button.setChecked(False)
         if shown.focus is None or shown.way != NEAR:
@@ -169,17 +173,21 @@ class PageCompare(QObject):
         self._page.draw()
 
     def close(self) -> None:
-        """Back to one picture."""
+        """Back to one picture, with the card if it lay open before."""
         if not self.open:
             return
+        page = self._page
         self.forget()
-        self._page.draw()
-        self._page.canvas.setFocus()
+        page.draw()
+        if self._card_lay_open and page.selected:
+            page.cards.show_later(page.selected)
+        page.canvas.setFocus()
 
     def forget(self) -> None:
         """Put the second picture away without drawing anew, as with another book."""
         self.code, self.paths, self._placed = "", [], None
         self._own_paths = []
+        self._page.errands.drop("beside")
         self.frame.hide()
         self.first_head.hide()
         self.canvas.show_placed(None)
@@ -238,6 +246,7 @@ class PageCompare(QObject):
         from pedigreeview.drawing.placing import place
 
         shown = self._page.shown
+        self._page.errands.drop("beside")
         if not self.open or shown is None or self.code not in shown.net.book.plants:
             return
         own = Look(
@@ -250,15 +259,26 @@ class PageCompare(QObject):
             away=look.away,
         )
         view = choose(shown.net, own)
+        before, orientation = self._placed, self._page.orientation
+        if len(view.blocks) <= AT_ONCE:
+            self._take(place(view, before, orientation=orientation), look.pins)
+            return
+        self._page.errands.ask(
+            "beside",
+            lambda: place(view, before, orientation=orientation),
+            lambda placed: self._take(placed, look.pins),
+        )
+
+    def _take(self, placed: Any, pins: tuple[str, ...]) -> None:
         self.canvas.set_theme(theme(current_name()))
         first = self._placed is None
-        self._placed = place(view, self._placed, orientation=self._page.orientation)
-        self.canvas.show_placed(self._placed, animate=not first)
-        self.canvas.set_pins(look.pins)
+        self._placed = placed
+        self.canvas.show_placed(placed, animate=not first)
+        self.canvas.set_pins(pins)
         self.canvas.light(self._own_paths)
         if first:
             self.canvas.show_code(self.code)
-        self._page.shading.dress(self.canvas, view)
+        self._page.shading.dress(self.canvas, placed.view)
 
     def turned(self) -> None:
         """The generations run another way: nothing stays where it was."""

@@ -1,4 +1,7 @@
-"""Drawing on the Pedigree page: a focus at once, the whole book in a process of its own."""
+"""Drawing on the Pedigree page: a small picture at once, a large one by a thread of its own.
+
+The whole book is laid out by a process that can be ended.
+"""
 
 from __future__ import annotations
 
@@ -17,7 +20,10 @@ if TYPE_CHECKING:
     from pedigreeview.drawing.blocks import View
     from pedigreeview.window.pedigree_page import PedigreePage
 
-__all__ = ["PagePicture"]
+__all__ = ["AT_ONCE", "PagePicture"]
+
+AT_ONCE = 60
+"""Blocks of a picture that are laid out within one event; more could take over 50 ms."""
 
 
 class PagePicture(QObject):
@@ -26,6 +32,11 @@ class PagePicture(QObject):
     def __init__(self, page: PedigreePage) -> None:
         super().__init__(page)
         self._page = page
+
+    def drop(self) -> None:
+        """Await no picture any longer, as with another book."""
+        for kind in ("whole", "picture", "beside"):
+            self._page.errands.drop(kind)
 
     def draw(self, *, lay_card: bool = True) -> None:
         """Draw what is to be shown; what was on the screen stays where it was, if it can.
@@ -42,11 +53,20 @@ class PagePicture(QObject):
         if shown.focus is None:
             self._draw_whole()
             return
-        page.errands.drop("whole")
+        self.drop()
         look = page.look()
         view = choose(shown.net, look)
-        self._take(view, place(view, page.placed, orientation=page.orientation), lay_card=lay_card)
-        page.compare.draw(look)
+        before, orientation = page.placed, page.orientation
+        if len(view.blocks) <= AT_ONCE:
+            self._take(view, place(view, before, orientation=orientation), lay_card=lay_card)
+            page.compare.draw(look)
+            return
+
+        def done(placed: Any) -> None:
+            self._take(view, placed)
+            page.compare.draw(look)
+
+        page.errands.ask("picture", lambda: place(view, before, orientation=orientation), done)
 
     def _take(self, view: View, placed: Any, *, fit: bool = False, lay_card: bool = True) -> None:
         page = self._page
@@ -84,6 +104,7 @@ class PagePicture(QObject):
         page = self._page
         shown = page.shown
         assert shown is not None
+        self.drop()
         net, look, orientation = shown.net, page.look(), page.orientation
         page.said.emit(self.tr("Laying out the whole book …"))
 

@@ -253,6 +253,7 @@ class PedigreePage(BookPage):
             self.show_opened(opened)
             return
         shown.asking.drop()
+        self.picture.drop()
         net, plants = opened.net, opened.net.book.plants
         shown.net = net
         shown.asking = Asking(self.errands, self.slip, net, opened.problems)
@@ -311,8 +312,8 @@ class PedigreePage(BookPage):
         if self.shown is not None:
             self.shown.asking.drop()
             self.compare.forget()
-        for kind in ("whole", "ghost"):
-            self.errands.drop(kind)
+        self.picture.drop()
+        self.errands.drop("ghost")
         self.shown = Shown(net, Asking(self.errands, self.slip, net, problems))
         self.placed = self.view = None
         self.shades.set_network(net)
@@ -405,7 +406,6 @@ class PedigreePage(BookPage):
             way = NEAR
         same = shown.focus == (focus or None) and shown.way == way
         same = same and self.placed is not None and not self.behind
-        first = self.placed is None
         shown.focus, shown.selected, shown.stood = focus or None, selected, None
         shown.way = way if focus else NEAR
         self.shades.set_focus(focus or selected)
@@ -413,7 +413,7 @@ class PedigreePage(BookPage):
             shown.unfolded = frozenset()
             self.compare.follow()
             self.picture.draw(lay_card=not selected)  # showing its plant lays it
-        self._mark(say=say, card_later=first)
+        self._mark(say=say, card_later=not same)
 
     def _clicked(self, code: str) -> None:
         """A click marks the plant, and most clicks then ask for the focus: one visit, not two."""

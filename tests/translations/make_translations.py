@@ -39,7 +39,7 @@ _SEVERAL_WORDS = re.compile(
 )
 _FILLED_IN = re.compile(r"(?=.*\{\})(?=.*(?<![\w}])[A-Za-z]).*[.):]\Z")
 _SAID_ALONE = {
-    "Founders", "Open-pollinated", "Selfing", "drawn", "every", "exact", "families", "mixed",
+    "Founders", "Open-pollinated", "progeny", "Selfing", "drawn", "every", "exact", "families", "mixed",
     "permutation", "stated", "taken", "unequal-variance t", "varieties",
 }  # fmt: skip
 """Texts of one word that sentences are filled with; what no template holds is else taken for the

@@ -98,7 +98,7 @@ def test_a_click_on_a_tag_focuses_it_and_back_returns(qtbot: QtBot, peas: MainWi
     rest(qtbot, peas)
     click_plant(qtbot, peas, "TP")
     assert peas.pedigree.focus == "TP"
-    assert peas.pedigree.card.code == "TP"
+    qtbot.waitUntil(lambda: peas.pedigree.card.code == "TP", timeout=3000)
     assert peas.pedigree.card.isVisible()
     qtbot.keyClick(peas, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
     assert peas.pedigree.focus == first
