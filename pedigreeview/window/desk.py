@@ -18,6 +18,7 @@ from PySide6.QtCore import QEventLoop, QObject, QTimer, Signal
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.file_faults import BookNotWritable
 from pedigreeview.window.errands import Errands, OwnFault
+from pedigreeview.window.letting_go import LettingGo
 from pedigreeview.window.opening import Opened, after_edit
 from pedigreeview.window.words import count
 
@@ -92,6 +93,7 @@ class Desk(QObject):
         self._again: Callable[[], None] | None = None
         self._trouble: type[Fault] | None = None
         self._laid = _Laid(None)
+        self._letting_go = LettingGo(self)
         self._refusals, self._finishing = 0, False
         self.showing = False
         """Whether an edit that is on disk is being shown: a mistake now costs no record."""
@@ -130,6 +132,8 @@ class Desk(QObject):
         """Lay another book on the desk; the one before is closed."""
         held = self.file
         same = opened is not None and held is opened.file
+        if opened is not self.opened:
+            self._letting_go.take(self.opened, opened)
         self.opened = opened
         self._laid = _Laid(opened)
         self._again, self._trouble = None, None
@@ -345,6 +349,7 @@ class Desk(QObject):
     def _take(self, opened: Opened, change: Change) -> None:
         if self.opened is None or opened.file is not self.opened.file:
             return
+        self._letting_go.take(self.opened, opened)
         self.opened = opened
         before, self.showing = self.showing, True
         try:
