@@ -2,7 +2,8 @@
 
 In the gutter no tag, knot or line can be seen.  A picture in a file leaves room for it; on a screen
 it has a ground of its own with a soft edge, below which the picture passes while one pans.  A name
-stands on the line of the codes of its generation's first tags.
+stands on the line of the codes of its generation's first tags.  All names of a picture are of one
+size, the largest at which each has room.
 """
 
 from __future__ import annotations
@@ -82,9 +83,10 @@ def paint_names(
     # In a file nothing fades beside a name.
     room -= (_LEFT + (_RIGHT if solid else _LEFT / 2)) * unit
     painter.setPen(colour(theme["band_text"]))
-    for band in placed.bands:
+    rooms = [room if down else band.end - band.start - 2 * _LEFT * unit for band in placed.bands]
+    names = _names(placed.bands, rooms, theme, unit, down=down)
+    for band, name in zip(placed.bands, names, strict=True):
         if down:
-            name = _name(_words(band, theme, unit, room), theme, unit, room)
             high = 1.25 * QFontMetricsF(name.lines[0][1]).ascent()
             line = band.start + sizes().band_pad + (_CODE if detail >= MIDDLE else _FAR_CODE)
             # Of a generation that begins out of sight the name stays in sight.
@@ -95,8 +97,6 @@ def paint_names(
             free = line + ((_LINE if two else 0) + 2) * unit
             _write(painter, name.lines[: 2 if two else 1], area.left() + _LEFT * unit, line, unit)
         else:
-            wide = band.end - band.start - 2 * _LEFT * unit
-            name = _name(_words(band, theme, unit, wide)[:1], theme, unit, wide)
             left = (band.start + band.end - name.wide) / 2
             if left < free:
                 continue
@@ -145,7 +145,7 @@ def _ground(
         painter.fillRect(edge.intersected(area), ramp)
 
 
-def _words(band: Band, theme: Theme, unit: float, room: float) -> tuple[str, ...]:
+def _words(band: Band, *, short: bool) -> tuple[str, ...]:
     """What stands on the lines of a name."""
     if band.generation < 0:
         # These are in two parts; the second says more.
@@ -155,21 +155,45 @@ def _words(band: Band, theme: Theme, unit: float, room: float) -> tuple[str, ...
         return (tell(FOUNDERS),)
     if band.label:
         return band.label, tell(f"generation {band.generation}")
-    full = tell(f"Generation {band.generation}")
-    wide = QFontMetricsF(font(theme, _TYPE * unit, strong=True)).horizontalAdvance(full)
-    return (full,) if wide <= room else (tell(f"Gen. {band.generation}"),)
+    number = band.generation
+    return (tell(f"Gen. {number}") if short else tell(f"Generation {number}"),)
 
 
-def _name(words: tuple[str, ...], theme: Theme, unit: float, room: float) -> _Name:
-    """The lines of a name in type that its room holds."""
-    lines, widest = [], 0.0
-    for at, one in enumerate(words):
-        size = (_SECOND if at else _TYPE) * unit
-        face = font(theme, size, strong=not at)
-        wide = QFontMetricsF(face).horizontalAdvance(one)
+def _names(
+    bands: Sequence[Band], rooms: Sequence[float], theme: Theme, unit: float, *, down: bool
+) -> list[_Name]:
+    """The names of all bands, each line in the one type that suits all.
+
+    rooms : width that each name has
+    """
+    lines = slice(None) if down else slice(1)
+    words = [_words(band, short=False)[lines] for band in bands]
+    if _part(words, rooms, theme, unit, 0) < 1:
+        words = [_words(band, short=True)[lines] for band in bands]
+    faces = [
+        font(theme, size * unit * _part(words, rooms, theme, unit, at), strong=not at)
+        for at, size in enumerate((_TYPE, _SECOND))
+    ]
+    found = []
+    for said in words:
+        held = tuple(zip(said, faces, strict=False))
+        widest = max(QFontMetricsF(face).horizontalAdvance(one) for one, face in held)
+        found.append(_Name(held, widest))
+    return found
+
+
+def _part(
+    words: Sequence[tuple[str, ...]],
+    rooms: Sequence[float],
+    theme: Theme,
+    unit: float,
+    line: int,
+) -> float:
+    """The part of its usual size at which a line of every name has room; at most 1."""
+    metrics = QFontMetricsF(font(theme, (_SECOND if line else _TYPE) * unit, strong=not line))
+    part = 1.0
+    for said, room in zip(words, rooms, strict=True):
+        wide = metrics.horizontalAdvance(said[line]) if line < len(said) else 0.0
         if wide > room > 0:
-            face = font(theme, size * room / wide, strong=not at)
-            wide = room
-        lines.append((one, face))
-        widest = max(widest, wide)
-    return _Name(tuple(lines), widest)
+            part = min(part, room / wide)
+    return part

@@ -24,6 +24,7 @@ from pedigreeview.drawing.blocks import (
 )
 from pedigreeview.drawing.folds import Family, Fold, fold_all
 from pedigreeview.drawing.founders import palette_numbers
+from pedigreeview.drawing.narrowing import narrow
 from pedigreeview.drawing.places import places_of
 from pedigreeview.drawing.ranking import UNKNOWN, Mating, rank
 
@@ -74,12 +75,12 @@ class Builder:
             for parent in mating.parents():
                 self.parent_in[parent].append(key)
         self.spot = rank(net, self.plants, self.born_of, self.matings, self.parent_in)
-        folded = fold_all(
-            Family(net, self.plants, self.matings, self.born_of, self.parent_in, self.spot),
-            special=self.special,
-            unfolded=unfolded,
-            families=focus is None,
-        )
+        family = Family(net, self.plants, self.matings, self.born_of, self.parent_in, self.spot)
+        folded = fold_all(family, special=self.special, unfolded=unfolded, families=focus is None)
+        self.widest = 0
+        """Blocks of the row that holds the most, opened packs as one; 0 without a focus."""
+        if focus is not None:
+            self.widest = narrow(family, folded.folds, special=self.special, unfolded=unfolded)
         self.folds, self.inner, self.born_of = folded.folds, folded.inner, folded.born_of
 
     # What is in the picture --------------------------------------------------------------------

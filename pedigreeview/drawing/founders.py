@@ -23,6 +23,7 @@ __all__ = [
     "ranked_founders",
     "show_table",
     "shown_numbers",
+    "shown_table",
 ]
 
 PALETTE_SIZE = 12
@@ -43,6 +44,7 @@ def palette_numbers(
     focus: str = "",
     own: Mapping[str, float] | None = None,
     held: Iterable[tuple[str, int]] = (),
+    like: Iterable[tuple[str, int]] = (),
 ) -> Table:
     """Number in the palette for each founder with a share in the picture.
 
@@ -56,6 +58,7 @@ def palette_numbers(
     focus : the plant in the middle
     own : founder shares of the focus
     held : numbers that are given away already, as on the picture that this one belongs to
+    like : numbers in another picture: they say nothing of who gets one, but who does keeps its own
     """
     ranked = ranked_founders(net)
     rank = {code: at for at, code in enumerate(ranked)}
@@ -76,7 +79,14 @@ def palette_numbers(
     taken = set(given.values())
     chosen = sorted((code for code in shares if code not in numbers), key=claim)
     chosen = chosen[: PALETTE_SIZE - len(taken)]
+    elsewhere = {code: number for code, number in like if number != OTHERS}
+    for code in chosen:
+        number = elsewhere.get(code, OTHERS)
+        if number != OTHERS and number not in taken:
+            numbers[code] = number
+            taken.add(number)
     homeless = []
+    chosen = [code for code in chosen if code not in numbers]
     for code in sorted(chosen, key=lambda code: (rank.get(code, last), code)):
         home = rank.get(code, last) % PALETTE_SIZE
         if home in taken:
@@ -96,6 +106,11 @@ def show_table(net: PedigreeNetwork, table: Table) -> None:
     _SHOWN[net] = table
 
 
+def shown_table(net: PedigreeNetwork) -> Table:
+    """The numbers of the picture on show; none before there is one."""
+    return _SHOWN.get(net, ())
+
+
 def shown_numbers(net: PedigreeNetwork, shares: Mapping[str, float]) -> Table:
     """The numbers of founders as on the picture on show; those that it has not, as they can be."""
     return palette_numbers(net, shares, held=_SHOWN.get(net, ()))
@@ -105,11 +120,12 @@ def ranked_founders(net: PedigreeNetwork) -> tuple[str, ...]:
     """Founders, those with the most descendants first; in a small book in its own order."""
     held = _RANKED.get(net)
     if held is None:
-        place = {code: at for at, code in enumerate(net.founders)}
-        if len(place) <= PALETTE_SIZE:
-            held = tuple(net.founders)
-        else:
-            count = net.descendant_counts(net.founders)
-            held = tuple(sorted(net.founders, key=lambda code: (-count[code], place[code])))
+        held = tuple(net.founders)
+        if len(held) > PALETTE_SIZE:
+            from pedigreeview.network.links import links_of
+
+            links = links_of(net)
+            order = (-links.descendants_of_founders()).argsort(kind="stable")
+            held = tuple(net.codes[row] for row in links.founders[order].tolist())
         _RANKED[net] = held
     return held

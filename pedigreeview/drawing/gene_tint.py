@@ -83,9 +83,13 @@ def gene_tint(
     valued = ~np.isnan(values)
     part = np.clip(np.where(valued, values, 0.0), 0.0, 1.0)
     step = np.where(valued, np.rint(part * (len(colours) - 1)), -1).astype(np.int64)
-    ticks = ((0.0, "not"), (0.5, "½"), (1.0, "surely" if found.exact else "likely"))
+    ticks = ((0.0, "0%"), (0.5, "50%"), (1.0, "100%"))
     key = TintKey(
-        f"Carries {allele} of {locus}", ramp=colours, ticks=ticks, note=_note(found, step)
+        f"Carries {allele} of {locus}",
+        ramp=colours,
+        ticks=ticks,
+        note=_note(found, step),
+        gene=(locus, allele),
     )
     exact = found.exact
     return Tint(key, net.codes, step, colours, lambda row: _word(float(values[row]), exact))
@@ -101,9 +105,12 @@ def _note(found: GenotypeChances, step: NDArray[np.int64]) -> str:
 
 
 def _word(chance: float, exact: bool) -> str:
-    """The chance as a tag prints it; certain only where the answer is exact."""
+    """The chance as a tag prints it; 0% and 100% are sure, and said only of an exact answer.
+
+    No words: on a narrow tag 'surely not' would be cut to 'surely'.
+    """
     if exact and chance >= 1 - _SURE:
-        return "surely"
+        return "100%"
     if exact and chance <= _SURE:
-        return "not"
+        return "0%"
     return f"{100 * min(max(chance, 0.001), 0.999):.3g}%"

@@ -19,7 +19,7 @@ PICKED: dict[str, tuple[float, float, float, float]] = {
     "pool": (98, -10, 20, 78),
     "kept": (92, 14, 22, 32),
     "chain": (12, 28, 74, 20),
-    "tabs": (48, 58, 58, 30),
+    "tabs": (96, 51, 26, 20),
 }
 """Left, upper edge, width and height of the part, on a sample tag of 108 by 60."""
 RESERVE = {"tabs": 15.0, "focus": 10.0, "selected": 5.0, "pin": 4.0}

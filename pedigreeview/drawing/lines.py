@@ -4,11 +4,15 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 
+import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPainterPath, QPolygonF
 
 from pedigreeview.drawing.blocks import Link
+from pedigreeview.drawing.far import Cull, rastered
 from pedigreeview.drawing.placing import Line, OpenEnd, Orientation
 from pedigreeview.drawing.signs import colour, female, male, pen, sign
 from pedigreeview.drawing.strokes import End, Stroke, strokes_of
@@ -67,7 +71,10 @@ def draw_stroke(
     thin = max(1.0, 0.7 / max(detail, 0.02))
     if line.role == "pollen":
         ink = theme["warning"] if line.back else theme["line" if line.sure else "line_soft"]
-        _dots(painter, _spots_path(stroke, clip), ink)
+        if rastered(painter):
+            _handfuls(painter, stroke, ink, clip)
+        else:
+            _dots(painter, _spots_path(stroke, clip), ink)
     else:
         ink, width = theme["line"], sizes().line
         if line.role in ("progeny", "source"):
@@ -122,8 +129,6 @@ def _spots_path(stroke: Stroke, clip: QRectF | None) -> QPainterPath:
         path = _round_spots(stroke.spots, sizes().grain)
         stroke.held["path"] = path
         return path
-    import numpy as np
-
     places = stroke.held.get("places")
     if places is None:
         places = stroke.held["places"] = np.array(stroke.spots)
@@ -131,6 +136,43 @@ def _spots_path(stroke: Stroke, clip: QRectF | None) -> QPainterPath:
     xs, ys = places[:, 0], places[:, 1]
     inside = (xs > near.left()) & (xs < near.right()) & (ys > near.top()) & (ys < near.bottom())
     return _round_spots(places[inside].tolist(), sizes().grain)
+
+
+_HANDFUL = 10
+"""Grains of one path in pixels: per grain a path of a hundred takes Qt four times as long."""
+
+
+@dataclass(slots=True)
+class _Handfuls:
+    """The grains of a stroke a few at a time, in their order along it."""
+
+    spots: list[list[tuple[float, float]]]
+    boxes: NDArray[np.float64]
+    """Left, top, right, bottom in a row each."""
+    paths: list[QPainterPath | None]
+    """Made when they first come into sight."""
+
+
+def _handfuls(painter: QPainter, stroke: Stroke, ink: str, clip: QRectF | None) -> None:
+    """The grains as pixels: the same as of one path, sooner there."""
+    held: _Handfuls | None = stroke.held.get("handfuls")
+    if held is None:
+        every = stroke.spots
+        spots = [every[at : at + _HANDFUL] for at in range(0, len(every), _HANDFUL)]
+        ends = []
+        for one in spots:
+            xs, ys = zip(*one, strict=True)
+            ends.append((min(xs), min(ys), max(xs), max(ys)))
+        boxes = np.array(ends, dtype=float).reshape(-1, 4).T.copy()
+        held = stroke.held["handfuls"] = _Handfuls(spots, boxes, [None] * len(spots))
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour(ink))
+    near = range(len(held.spots)) if clip is None else Cull.near(held.boxes, clip, 6.0)
+    for at in near:
+        path = held.paths[at]
+        if path is None:
+            path = held.paths[at] = _round_spots(held.spots[at], sizes().grain)
+        painter.drawPath(path)
 
 
 def _round_spots(spots: Iterable[Sequence[float]], size: float) -> QPainterPath:

@@ -26,13 +26,15 @@ __all__ = ["MOST_ROWS", "Mirrored", "Side", "mirrored", "sides_of"]
 MOST_ROWS = 4
 """Rows of progeny that are drawn singly; the rest is one pack until it is opened."""
 
-_GAP = 18.0
+_GAP = 24.0
 _MIDDLE = 36.0
 """Half of the room between the two columns."""
 _PORT = 12.0
 _TRACK = 15.0
 _EDGE = 18.0
 _ROW_GAP = 24.0
+_TRUNK, _BUS = 24.0, 15.0
+"""From the tags of a side to their trunk, and from a row up to its line: clear of tabs."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -260,8 +262,8 @@ class _Builder:
             placed += tags
             lines += [line] if line is not None else []
             bottom = max([bottom, *(tag.bottom for tag in tags)])
-        left = min(item.x for item in placed) - _EDGE - 6
-        right = max(item.right for item in placed) + _EDGE + 6
+        left = min(item.x for item in placed) - _EDGE - 8
+        right = max(item.right for item in placed) + _EDGE + 8
         reach = max(-left, right)
         bounds = (-reach, 0.0, 2 * reach, bottom + _EDGE + 8)
         return Mirrored(
@@ -384,7 +386,7 @@ class _Builder:
         pitch, high = self.wide + _GAP, self.measures.tag_height
         first = top + 36.0
         step = high + _ROW_GAP + 12.0
-        trunk = column.left + column.width + 9 if column.side else column.left - 9
+        trunk = column.left + column.width + _TRUNK if column.side else column.left - _TRUNK
         placed, routes = [], []
         start = (column.middle, knots_y + self.measures.knot_height)
         own = [tag for tag in column.tags if tag.key not in self.selfs]
@@ -395,7 +397,7 @@ class _Builder:
             span = len(tags) * self.wide + (len(tags) - 1) * _GAP
             lead = column.middle - span / 2
             y = first + step * row
-            bus = y - 18.0
+            bus = y - _BUS
             for at, tag in enumerate(tags):
                 x = lead + pitch * at
                 placed.append(PlacedBlock(tag, x, y, self.wide, high))
@@ -408,8 +410,8 @@ class _Builder:
                 else:
                     points = (
                         start,
-                        (start[0], first - 18.0),
-                        (trunk, first - 18.0),
+                        (start[0], first - _BUS),
+                        (trunk, first - _BUS),
                         (trunk, bus),
                         (middle, bus),
                         (middle, y),

@@ -6,7 +6,7 @@ generations up and down.  Knows no Qt.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
@@ -21,6 +21,9 @@ __all__ = ["CROWD", "Chosen", "barren_crosses", "neighbourhood"]
 
 CROWD = 100
 """Sibs of one pack from which most are kept apart while what fits is tried out."""
+
+_NEAREST = 2
+"""The nearest generation of which plants are left out so that sibs above them fold."""
 
 
 @dataclass(slots=True)
@@ -105,13 +108,17 @@ class Chosen:
         rest = {sib for sibs in behind.values() for sib in sibs}
         return [code for code in order if code not in rest] if rest else order, behind
 
-    def uncrowded(self, order: list[str], special: set[str]) -> list[str]:
-        """The relatives without the progeny of sibs that then make a pack of their own."""
-        net = self.net
+    def uncrowded(self, order: list[str], special: set[str]) -> Iterator[list[str]]:
+        """The relatives without the progeny of sibs that then make a pack of their own.
+
+        First without those of the farthest generation, then without those of the one above it too,
+        and so on; what would be the same once more is left out.  Kept selections stay near the
+        focus, as long as one of their parents on the way there does.
+        """
         families: dict[str, list[str]] = {}
         for code in order:
-            if code not in special and net.book.plants[code].status != "kept":
-                families.setdefault(net.parents(code).cross, []).append(code)
+            if code not in special and self.net.book.plants[code].status != "kept":
+                families.setdefault(self.net.parents(code).cross, []).append(code)
         packed = {
             code
             for cross, sibs in families.items()
@@ -119,16 +126,39 @@ class Chosen:
             for code in sibs
             if self.distance[code] >= 1
         }
-        kept = []
+        distance, before = self.distance, len(order)
+        above = {
+            code: [p for p in self.net.parent_codes(code) if distance.get(p, far) < far]
+            for code in order
+            if (far := distance[code]) >= _NEAREST and code not in special
+        }
+        farthest = max((int(distance[code]) for code in above), default=0)
+        for beyond in range(farthest, _NEAREST - 1, -1):
+            fewer = self._without(order, above, packed, beyond)
+            if len(fewer) < before:
+                before = len(fewer)
+                yield fewer
+
+    def _without(
+        self, order: list[str], above: Mapping[str, list[str]], packed: set[str], beyond: int
+    ) -> list[str]:
+        """The relatives without the progeny of packed sibs from a distance on.
+
+        above : of those that may be left out the parents that are nearer to the focus
+        """
+        plants, packed = self.net.book.plants, set(packed)
+        kept: list[str] = []
+        gone: set[str] = set()
         for code in order:
-            parents = [p for p in net.parent_codes(code) if p in self.distance]
-            if (
-                self.distance[code] >= 2
-                and code not in special
-                and net.book.plants[code].status != "kept"
-                and any(p in packed and self.distance[p] < self.distance[code] for p in parents)
-            ):
+            far, nearer = self.distance[code], above.get(code)
+            if far < beyond or not nearer:
+                kept.append(code)
+                continue
+            # A kept plant stays where a line leads to it, and never hangs in the air.
+            plain = far > _NEAREST or plants[code].status != "kept"
+            if gone.issuperset(nearer) or (plain and not packed.isdisjoint(nearer)):
                 packed.add(code)
+                gone.add(code)
             else:
                 kept.append(code)
         return kept

@@ -6,19 +6,19 @@ are in widths of a plant of the fullest band; down, one unit is one band.  Knows
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import repeat
 from typing import TYPE_CHECKING, Self
 
 import numpy as np
 from numpy.typing import NDArray
 
-from pedigreeview.drawing.founders import OTHERS, PALETTE_SIZE
+from pedigreeview.drawing.overview_founders import founders_named, map_founders
 from pedigreeview.drawing.overview_order import arrange, bands_of
 from pedigreeview.network.links import POLLEN, SEED, SOURCE, Links, links_of
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Sequence
 
     from pedigreeview.network import PedigreeNetwork
 
@@ -149,6 +149,18 @@ class Overview:
         others = (self.codes[row] for row in rows)
         return tuple(dict.fromkeys((*self.named, *others)))
 
+    def recoloured(
+        self, net: PedigreeNetwork, *, focus: str = "", like: Iterable[tuple[str, int]] = ()
+    ) -> Overview:
+        """The same map with the colours for another marked plant; itself where they stay."""
+        named = founders_named(net, self.links, focus=focus, like=like)
+        if named == self.named:
+            return self
+        found = map_founders(self.links, self.codes, named)
+        made = replace(self, founder=found.founder, shares=found.shares, named=found.named)
+        made.__dict__["_rows"] = self._row_of()
+        return made
+
     def fullest(self) -> int:
         """The band with the most plants."""
         return int(np.argmax(self.counts))
@@ -162,8 +174,13 @@ class Overview:
         return found
 
 
-def overview_of(net: PedigreeNetwork) -> Overview:
-    """The map of a whole book."""
+def overview_of(
+    net: PedigreeNetwork, *, focus: str = "", like: Iterable[tuple[str, int]] = ()
+) -> Overview:
+    """The map of a whole book.
+
+    focus, like : which founders have a colour, see `overview_founders.founders_named`
+    """
     links = links_of(net)
     bands = bands_of(links)
     placed = arrange(links, bands)
@@ -174,7 +191,7 @@ def overview_of(net: PedigreeNetwork) -> Overview:
     middle = placed.left + placed.pitch[bands.band] / 2
     family_middle = np.bincount(bands.family, middle, minlength=families) / np.maximum(size, 1)
     above, below, pollen = _lines(links, bands.family, bands.band, bands.family_band)
-    founder, shares, named = _founders(links)
+    coloured = map_founders(links, net.codes, founders_named(net, links, focus=focus, like=like))
     return Overview(
         codes=net.codes,
         generations=bands.generations,
@@ -193,9 +210,9 @@ def overview_of(net: PedigreeNetwork) -> Overview:
         above=above,
         below=below,
         pollen=pollen,
-        founder=founder,
-        shares=shares,
-        named=tuple(net.codes[row] for row in named.tolist()),
+        founder=coloured.founder,
+        shares=coloured.shares,
+        named=coloured.named,
         links=links,
     )
 
@@ -213,24 +230,3 @@ def _lines(
     above, under = np.divmod(pair, families)
     down = band[above] < family_band[under]
     return above[down], under[down], pollen[down]
-
-
-def _founders(links: Links) -> tuple[NDArray[np.int8], NDArray[np.float32], IntArray]:
-    """The founder that each plant has most of, shares by number of the palette, founders named.
-
-    The numbers are those of `founders.palette_numbers`: by descendants, ties in the book's order,
-    where there are more founders than the palette holds.
-    """
-    ranked = links.founders
-    if len(ranked) > PALETTE_SIZE:
-        below = links.descendants_of_founders()
-        ranked = ranked[np.argsort(-below, kind="stable")]
-    named, rest = ranked[:PALETTE_SIZE], ranked[PALETTE_SIZE:]
-    known = np.zeros((len(links), PALETTE_SIZE + 1))
-    known[named, np.arange(len(named))] = 1.0
-    known[rest, PALETTE_SIZE] = 1.0
-    known[: links.sorted] = links.weights.gather(known[: links.sorted].copy())
-    top = np.argmax(known, axis=1)
-    founder = np.where(top == PALETTE_SIZE, OTHERS, top)
-    founder[known.sum(axis=1) < 0.5] = -2
-    return founder.astype(np.int8), known.astype(np.float32), named

@@ -12,6 +12,7 @@ from pedigreeview.drawing.overview_raster import Frame, Showing, bar_of
 from pedigreeview.drawing.patterns import share as founder_share
 from pedigreeview.drawing.signs import colour, pen
 from pedigreeview.drawing.tags import elided, font
+from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, contrast, mixed
 
 __all__ = ["draw_flag", "draw_plant"]
@@ -65,7 +66,7 @@ def draw_plant(
     _stripe(painter, overview.shares[row], edge_left, theme, quiet)
     room = rect.width() - stripe - 8
     left = rect.left() + stripe + 5
-    words = showing.words(row) if showing.words is not None else ""
+    words = tell(showing.words(row)) if showing.words is not None else ""
     two = rect.height() >= 34 * text and bool(words)
     size = (13.0 if rect.height() >= 24 * text and room >= 60 * text else 11.0) * text
     middle = rect.center().y() + size * 0.36 - (7 * text if two else 0)

@@ -40,7 +40,7 @@ from pedigreeview.drawing.lines import (
 from pedigreeview.drawing.moving import draw_moving, rested
 from pedigreeview.drawing.placing import Placed, PlacedBlock
 from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
-from pedigreeview.drawing.strokes import strokes
+from pedigreeview.drawing.strokes import Stroke, strokes
 from pedigreeview.drawing.tags import BACK, FAR, Dress, draw_tag, font, shortened
 from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, contrast, sizes, softened
@@ -214,8 +214,15 @@ def _parts(
 
 
 def _seen(placed: Placed, clip: QRectF | None, scene: Scene) -> list[PlacedBlock]:
-    if clip is None or scene.moved is not None:
+    if clip is None:
         return list(placed.blocks)
+    if scene.moved is not None:
+        found = []
+        for item in placed.blocks:
+            dx, dy = scene.moved(item)
+            if _meets((item.x + dx, item.y + dy, item.right + dx, item.bottom + dy), clip):
+                found.append(item)
+        return found
     return [placed.blocks[at] for at in Cull.near(block_boxes(placed), clip)]
 
 
@@ -303,11 +310,12 @@ def _strokes(
     painter.save()
     painter.setOpacity(painter.opacity() * scene.lines * mood.opacity(0.22))
     soft = softened(theme, BACK)
-    # Nets in two parts are other strokes than those of the arrays.
+    # Nets in two parts are other strokes than those of the arrays; and the words on a line that
+    # runs back reach far beyond it.
     shown = (
-        [stroke for stroke in found.strokes if _meets(stroke.bounds, clip)]
+        [stroke for stroke in found.strokes if stroke.line.back or _meets(stroke.bounds, clip)]
         if faint
-        else _picked(found.strokes, cull.strokes, clip)
+        else _picked(found.strokes, cull.strokes, clip, _running_back(placed, found.strokes))
     )
     way = placed.orientation
     for stroke in shown:
@@ -324,7 +332,8 @@ def _strokes(
             look = soft if back else theme
             draw_end(painter, end, look, detail=detail, orientation=way, framed=framed)
         for open_end in placed.open_ends:
-            if _meets((open_end.x, open_end.y, open_end.x, open_end.y), clip):
+            x, y, long = open_end.x, open_end.y, open_end.length
+            if _meets((x - long, y - long, x, y), clip):
                 back = open_end.knot in mood.back.knots
                 look = soft if back else theme
                 draw_open_end(painter, open_end, look, detail=detail, orientation=way)
@@ -332,12 +341,25 @@ def _strokes(
 
 
 def _picked(
-    things: Sequence[_Thing], boxes: NDArray[np.float64], clip: QRectF | None
+    things: Sequence[_Thing],
+    boxes: NDArray[np.float64],
+    clip: QRectF | None,
+    always: frozenset[int] = frozenset(),
 ) -> Iterable[_Thing]:
-    """Those things whose boxes lie near the clip."""
+    """Those things whose boxes lie near the clip, and those of some numbers wherever they lie."""
     if clip is None:
         return things
-    return (things[at] for at in Cull.near(boxes, clip))
+    near = Cull.near(boxes, clip)
+    return (things[at] for at in (sorted(always.union(near)) if always else near))
+
+
+def _running_back(placed: Placed, every: Sequence[Stroke]) -> frozenset[int]:
+    """Numbers of the strokes of lines that run back to an ancestor; found once for a picture."""
+    held: frozenset[int] | None = placed.held.get("running_back")
+    if held is None:
+        held = frozenset(at for at, stroke in enumerate(every) if stroke.line.back)
+        placed.held["running_back"] = held
+    return held
 
 
 def _meets(bounds: tuple[float, float, float, float], clip: QRectF | None) -> bool:

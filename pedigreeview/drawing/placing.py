@@ -12,6 +12,7 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Any, Literal
 
 from pedigreeview.drawing.blocks import Block, Link, Role, View
+from pedigreeview.drawing.detached import draw_near
 from pedigreeview.drawing.layers import Item, KnotPlace, Layers, layers
 from pedigreeview.drawing.ordering import (
     DOT_MOST,
@@ -154,9 +155,9 @@ class Placed:
 
     def at(self, x: float, y: float) -> PlacedBlock | None:
         """The block at a point."""
-        if "by place" not in self.held:
-            self.held["by place"] = _by_place(self.blocks)
-        near = self.held["by place"].get((int(x // _CELL), int(y // _CELL)), ())
+        if "by_place" not in self.held:
+            self.held["by_place"] = _by_place(self.blocks)
+        near = self.held["by_place"].get((int(x // _CELL), int(y // _CELL)), ())
         return next((placed for placed in near if placed.holds(x, y)), None)
 
 
@@ -216,6 +217,8 @@ def place(
             measures, tag_gap=measures.tag_gap + wide, knot_gap=measures.knot_gap + wide
         )
         settle(built, roomy, pull, anchor)
+        if view.focus is not None:
+            draw_near(built, measures, anchor or view.block_of(view.focus), pull)
         if part_uprights(built, roomy, anchor) or len(built.items) > 4 * DOT_MOST:
             break
     routed, heights = route(built, measures)

@@ -6,12 +6,21 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QFont, QFontMetricsF, QLinearGradient, QPainter, QPainterPath
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QLinearGradient,
+    QPainter,
+    QPainterPath,
+)
 
 from pedigreeview.drawing.blocks import Block
 from pedigreeview.drawing.founder_marks import marks_of
-from pedigreeview.drawing.patterns import hatch, share
+from pedigreeview.drawing.patterns import hatch, outlined, share
 from pedigreeview.drawing.signs import chevron, colour, pen, sign
+from pedigreeview.drawing.tabs import TAB_TYPE, has_chevron, tab_rects
 from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, mixed, sizes, softened
 
@@ -38,11 +47,6 @@ MIDDLE = 0.6
 """Scale below which a tag carries its code alone, in larger type."""
 FAR_CODE = 22.0
 """Type of the code on a tag that carries nothing else."""
-_TAB_TYPE = 10.5
-"""Type of the number on a tab, in picture units."""
-_TAB_LEAST = 10.0
-"""Pixels below which that number is not drawn, as far as `_TAB_MOST` lets it grow."""
-_TAB_MOST = 2.4
 _TABS = 0.35
 """Scale from which tabs are drawn."""
 NEAR = 0.55
@@ -137,28 +141,6 @@ def tag_path(rect: QRectF, corner: float, *, notch: bool = False) -> QPainterPat
     path.lineTo(rect.left(), rect.bottom())
     path.closeSubpath()
     return path
-
-
-def tab_rects(
-    block: Block, rect: QRectF, detail: float = 1.0
-) -> tuple[QRectF | None, QRectF | None]:
-    """The small tabs that say there is more above and below, where the tag has them.
-
-    detail : scale of the picture; far out the tabs grow, so that their number can still be read
-    """
-    up = down = None
-    large = _tab_scale(detail)
-    if block.more_up:
-        up = QRectF(rect.left() + sizes().stripe + 6, 0, 22 * large, 11 * large)
-        up.moveBottom(rect.top())
-    if block.more_down:
-        wide = min((18.0 + 6.6 * len(str(block.more_down))) * large, rect.width() - 8)
-        down = QRectF(rect.right() - wide - 8, rect.bottom(), wide, 14 * large)
-    return up, down
-
-
-def _tab_scale(detail: float) -> float:
-    return min(max(1.0, _TAB_LEAST / (_TAB_TYPE * max(detail, 0.01))), _TAB_MOST)
 
 
 def draw_swatch(painter: QPainter, rect: QRectF, theme: Theme, dress: Dress) -> None:
@@ -322,26 +304,68 @@ def _stripe(
     if block.withheld:
         hatch(painter, inner, theme["ink_soft"], 4.0, way=1, width=0.8)
         return
-    y = inner.top()
+    y, known = inner.top(), block.unknown_share < 1e-9
+    left, wide, bottom, whole = inner.left(), inner.width(), inner.bottom(), inner.height()
     marks = marks_of(numbers.items()) if theme.patterned else {}
-    shares = sorted(block.shares, key=lambda item: numbers.get(item[0], 99) % 99)
-    for at, (founder, part) in enumerate(shares):
-        high = inner.height() * part
-        if at == len(shares) - 1 and block.unknown_share < 1e-9:
-            high = inner.bottom() - y
-        part_rect = QRectF(inner.left(), y, inner.width(), high)
-        share(painter, part_rect, numbers.get(founder, -1), theme, initial=marks.get(founder, ""))
+    own = tuple([numbers.get(founder, _NO_NUMBER) for founder, _ in block.shares])
+    parts = _parts(block.shares, own, theme.founders, theme["others"], theme["paper"])
+    last, paper = len(parts) - 1, colour(theme["paper"])
+    for at, one in enumerate(parts):
+        high = bottom - y if at == last and known else whole * one.part
+        part_rect = QRectF(left, y, wide, high)
+        if (theme.patterned and one.number >= 0) or (one.edged and high > 2):
+            initial = marks.get(one.founder, "")
+            share(painter, part_rect, one.number, theme, initial=initial)
+        else:
+            painter.fillRect(part_rect, one.fill)
         y += high
-        if y < inner.bottom() - 0.5:
-            painter.fillRect(
-                QRectF(inner.left(), y - 0.5, inner.width(), 1.0), colour(theme["paper"])
-            )
+        if y < bottom - 0.5:
+            painter.fillRect(QRectF(left, y - 0.5, wide, 1.0), paper)
     if block.unknown_share > 1e-9:
         rest = QRectF(inner.left(), y, inner.width(), inner.bottom() - y)
         painter.fillRect(rest, colour(theme["unknown"]))
         hatch(painter, rest, theme["line_soft"], 5.0, way=1, width=0.7)
     painter.setPen(pen(theme["paper_edge"], 0.8))
     painter.drawLine(QPointF(inner.right(), rect.top()), QPointF(inner.right(), rect.bottom()))
+
+
+_NO_NUMBER = 99
+"""Stands for a founder without a number of its own in the palette."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """One founder's part of an edge."""
+
+    founder: str
+    number: int
+    part: float
+    fill: QColor
+    edged: bool
+    """Whether its colour needs an outline on the paper."""
+
+
+@lru_cache(maxsize=2048)
+def _parts(
+    shares: tuple[tuple[str, float], ...],
+    numbers: tuple[int, ...],
+    inks: tuple[str, ...],
+    others: str,
+    paper: str,
+) -> tuple[_Part, ...]:
+    """The parts of an edge from above, the others last.
+
+    numbers : of the founders of `shares` in the palette
+    inks, others, paper : of the theme
+    """
+    found = []
+    for (founder, part), number in sorted(
+        zip(shares, numbers, strict=True), key=lambda one: one[1] % _NO_NUMBER
+    ):
+        number = -1 if number == _NO_NUMBER else number
+        ink = inks[number] if 0 <= number < len(inks) else others
+        found.append(_Part(founder, number, part, colour(ink), outlined(ink, paper)))
+    return tuple(found)
 
 
 def _fixation_bar(painter: QPainter, block: Block, rect: QRectF, theme: Theme) -> None:
@@ -443,21 +467,24 @@ def _value(painter: QPainter, theme: Theme, dress: Dress, start: QPointF, room: 
 
 def _tabs(painter: QPainter, block: Block, rect: QRectF, theme: Theme, detail: float) -> None:
     up, down = tab_rects(block, rect, detail)
-    large = _tab_scale(detail)
     for tab, upwards in ((up, True), (down, False)):
         if tab is None:
             continue
+        large = tab.height() / (11 if upwards else 14)
         painter.setPen(pen(theme["paper_edge"], 1.0))
         painter.setBrush(colour(theme["paper_behind"]))
         painter.drawRoundedRect(tab, 3 * large, 3 * large)
-        wide = tab.width() if upwards else 14 * large
-        head = QRectF(tab.left(), tab.top(), wide, tab.height())
-        chevron(painter, head, upwards, theme["ink_soft"], large)
-        if not upwards:
-            painter.setFont(font(theme, _TAB_TYPE * large))
-            painter.setPen(colour(theme["ink_soft"]))
-            room = QRectF(head.right() - 1, tab.top(), tab.right() - head.right(), tab.height())
-            painter.drawText(room, _MIDDLE_LEFT, str(block.more_down))
+        if upwards:
+            chevron(painter, tab, upwards, theme["ink_soft"], large)
+            continue
+        room, aligned = tab, Qt.AlignmentFlag.AlignCenter
+        if has_chevron(block, detail):
+            head = QRectF(tab.left(), tab.top(), 14 * large, tab.height())
+            chevron(painter, head, upwards, theme["ink_soft"], large)
+            room, aligned = tab.adjusted(14 * large - 1, 0, 0, 0), _MIDDLE_LEFT
+        painter.setFont(font(theme, TAB_TYPE * large))
+        painter.setPen(colour(theme["ink_soft"]))
+        painter.drawText(room, aligned, str(block.more_down))
 
 
 def _focus_ring(painter: QPainter, rect: QRectF, theme: Theme, detail: float) -> None:

@@ -18,6 +18,7 @@ from numpy.typing import NDArray
 
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.book.filtering import latest_values
+from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, contrast, mixed
 
 if TYPE_CHECKING:
@@ -89,6 +90,7 @@ class TintKey:
     ticks : (place from 0 to 1, number as text) along the ramp
     note : what else is to be said, as how many plants have no value
     missing : plants without a value, where values are words
+    gene : locus and allele, where the values are chances to carry it
     """
 
     title: str
@@ -97,17 +99,22 @@ class TintKey:
     ticks: tuple[tuple[float, str], ...] = ()
     note: str = ""
     missing: int = 0
+    gene: tuple[str, str] = ("", "")
 
     def words(self) -> str:
         """The key as a sentence."""
         if self.entries:
-            said = ", ".join(f"{item.words} ({item.plants:,})" for item in self.entries)
-            said += f", no value ({self.missing:,})" if self.missing else ""
+            # Told one by one: no sentence is known that lists the classes of just this book.
+            listed = [f"{tell(item.words)} ({item.plants:,})" for item in self.entries]
+            if self.missing:
+                listed.append(f"{tell('no value')} ({self.missing:,})")
+            said = f"{tell(self.title)}: {', '.join(listed)}."
         elif self.ticks:
-            said = f"from {self.ticks[0][1]}, palest, to {self.ticks[-1][1]}, deepest"
+            low, high = self.ticks[0][1], self.ticks[-1][1]
+            said = f"{self.title}: from {low}, palest, to {high}, deepest."
         else:
-            said = "no plant has a value"
-        return f"{self.title}: {said}." + (f" {self.note}" if self.note else "")
+            said = f"{self.title}: no plant has a value."
+        return f"{said} {self.note}" if self.note else said
 
 
 @dataclass(frozen=True, eq=False)

@@ -15,6 +15,7 @@ from pedigreeview.book.faults import Fault, Place
 from pedigreeview.drawing.blocks import Block, Knot, Link, Row, View
 from pedigreeview.drawing.folding import Builder, Picked, build, builder
 from pedigreeview.drawing.ghost import Ghost, with_ghost
+from pedigreeview.drawing.narrowing import MOST
 from pedigreeview.drawing.near import Chosen, neighbourhood
 from pedigreeview.drawing.tinting import Wanted
 from pedigreeview.drawing.ways import NEAR, Way, along_cytoplasm, came_of, of_connection
@@ -41,6 +42,9 @@ CAP = 150
 
 COMFORT = 80
 """Blocks from which large families are packed although some of their plants have progeny."""
+
+_SPARE = 2
+"""Blocks that a picture may stay below its cap."""
 
 _AT_ONCE = 4 * CAP
 """Plants that are folded at the first try; in a large book more would be thrown away again."""
@@ -216,34 +220,42 @@ def _within_cap(
     built: dict[int, Builder] = {}
     every = order
     order, behind = chosen.crowds_apart(every, {*special, *pins}, look.unfolded)
-    low, fit, size, tries, crowded = 1, 1, min(len(order), _AT_ONCE), 0, False
+    low, fit, size, crowded = 1, 1, min(len(order), _AT_ONCE), False
     blocks = of(size).block_count()
     while True:
         if blocks > min(COMFORT, look.cap) and not crowded:
             crowded = True
-            fewer = chosen.uncrowded(every, {*special, *pins})
-            if len(fewer) < len(every):
-                every = fewer
-                order, behind = chosen.crowds_apart(every, {*special, *pins}, look.unfolded)
+            tighter = list(chosen.uncrowded(every, {*special, *pins}))
+            for fewer in tighter:
+                # What is far too much is not even tried out.
+                if fewer is not tighter[-1] and len(fewer) * blocks > 1.25 * COMFORT * size:
+                    continue
+                order, behind = chosen.crowds_apart(fewer, {*special, *pins}, look.unfolded)
                 built.clear()
                 low, fit, size = 1, 1, min(len(order), _AT_ONCE)
                 blocks = of(size).block_count()
+                if blocks <= min(COMFORT, look.cap) and of(size).widest <= MOST:
+                    break
         if blocks > look.cap or size >= len(order):
             break
         low, fit, size = size, blocks, min(2 * size, len(order))
         blocks = of(size).block_count()
     if blocks > look.cap:
-        high, over, size = size, blocks, low
-        while high - size > 1:
-            # About as many plants as blocks lie between; the halving keeps it from creeping.
-            part = (look.cap + 0.5 - fit) / (over - fit) if tries % 3 != 2 else 0.5
+        high, size = size, low
+        short, over, last = look.cap + 0.5 - fit, blocks - look.cap - 0.5, 0
+        # A block or two of room left do not matter; each try takes as long as a small picture.
+        while high - size > 1 and look.cap - fit > _SPARE:
+            # False position; an end that stays twice counts half, so that it does not creep (the
+            # Illinois rule, Dowell and Jarratt 1971, from memory).
+            part = short / (short + over)
             middle = min(max(size + round(part * (high - size)), size + 1), high - 1)
-            tries += 1
             count = of(middle).block_count()
             if count <= look.cap:
-                size, fit = middle, count
+                size, fit, short = middle, count, look.cap + 0.5 - count
+                over, last = over / 2 if last > 0 else over, 1
             else:
-                high, over = middle, count
+                high, over = middle, count - look.cap - 0.5
+                short, last = short / 2 if last < 0 else short, -1
     fitting = order[:size]
     rest = [sib for code in fitting for sib in behind.get(code, ())]
     view = (built_of([*fitting, *rest]) if rest else of(size)).view()

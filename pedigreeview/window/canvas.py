@@ -23,6 +23,7 @@ from PySide6.QtCore import (
     QPointF,
     QRectF,
     Qt,
+    QTimer,
     QVariantAnimation,
     Signal,
 )
@@ -42,6 +43,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
 from pedigreeview.drawing.band_names import paint_names
+from pedigreeview.drawing.kept_picture import KeptPicture, Sight, ready
 from pedigreeview.drawing.lighting import Lit, light
 from pedigreeview.drawing.painter import Scene, paint
 from pedigreeview.drawing.picked import draw_band
@@ -102,6 +104,7 @@ class PedigreeCanvas(CanvasFit):
         self._dragging = False
         self._reduced = False
         self._came: dict[str, tuple[float, float]] = {}
+        self._kept = KeptPicture()
         self._move = QVariantAnimation(self)
         self._move.setStartValue(0.0)
         self._move.setEndValue(1.0)
@@ -283,38 +286,14 @@ class PedigreeCanvas(CanvasFit):
             area = self.viewport().rect()
             # Before the first picture nobody has said the theme.
             look = self._theme if self._placed is not None else theme(current_name())
-            painter.fillRect(area, colour(look["ground"]))
-            if self._placed is not None:
-                painter.save()
-                self._to_picture_units(painter)
+            if self._placed is None:
+                painter.fillRect(area, colour(look["ground"]))
+            else:
                 corner = self.to_picture(QPointF(0, 0))
                 clip = QRectF(
                     corner.x(), corner.y(), area.width() / self._scale, area.height() / self._scale
                 )
-                moving = self._part < 1.0 and bool(self._came)
-                scene = Scene(
-                    selected=self._selected,
-                    hover=self._hover,
-                    pins=self._pins,
-                    pair=self._pair,
-                    text=self._text,
-                    tints=self._tints,
-                    tint_words=self._tint_words,
-                    faded=self._faded,
-                    moved=self._shift if moving else None,
-                    lines=max(0.0, self._part * 2 - 1) if moving else 1.0,
-                )
-                paint(
-                    painter,
-                    self._placed,
-                    self._theme,
-                    detail=self._scale,
-                    lit=self._lit,
-                    scene=scene,
-                    clip=clip,
-                    names=False,
-                )
-                painter.restore()
+                self._paint_picture(painter, self._placed, clip)
                 paint_picked(painter, self, self.picking.held, self._theme, self._shift)
                 painter.save()
                 self._to_picture_units(painter)
@@ -335,6 +314,40 @@ class PedigreeCanvas(CanvasFit):
             self._ring(painter, self._theme, area)
         finally:
             painter.end()
+
+    def _paint_picture(self, painter: QPainter, placed: Placed, clip: QRectF) -> None:
+        """The picture alone: afresh while its tags go to other places, else as far as need be."""
+        moving = self._part < 1.0 and bool(self._came)
+        scene = Scene(
+            selected=self._selected,
+            hover=self._hover,
+            pins=self._pins,
+            pair=self._pair,
+            text=self._text,
+            tints=self._tints,
+            tint_words=self._tint_words,
+            faded=self._faded,
+            moved=self._shift if moving else None,
+            lines=max(0.0, self._part * 2 - 1) if moving else 1.0,
+        )
+        if not moving:
+            size = self.viewport().width(), self.viewport().height()
+            origin = clip.left(), clip.top()
+            look, scale = self._theme, self._scale
+            sight = Sight(placed, look, scale, origin, size, self._lit, scene)
+            self._kept.show(painter, sight, exact=not self.moving())
+            return
+        if scene.lines <= 0.0 and "cull" not in placed.held:
+            # The lines come halfway: until then there is time between the frames.
+            QTimer.singleShot(0, self, partial(ready, placed))
+        painter.save()
+        painter.fillRect(self.viewport().rect(), colour(self._theme["ground"]))
+        self._to_picture_units(painter)
+        look, scale = self._theme, self._scale
+        paint(
+            painter, placed, look, detail=scale, lit=self._lit, scene=scene, clip=clip, names=False
+        )
+        painter.restore()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -263,6 +263,8 @@ class CanvasFit(CanvasPlaces):
     def _brought(self, area: QRectF, origin: QPointF, edge: float = _EDGE) -> QPointF:
         room = self.viewport().size()
         wide, high = room.width() / self._scale, room.height() / self._scale
+        if self._fits(area, self._covered):
+            wide -= self._covered / self._scale
         left, above = (part / self._scale for part in self._gutter())
         area = area.adjusted(-left, -above, 0, 0)
         return _over(area, origin, wide, high, edge / self._scale)
@@ -280,7 +282,9 @@ class CanvasFit(CanvasPlaces):
         left, above = (part / scale for part in self._gutter())
         size = QSizeF(self.viewport().size()) / scale
         seen = QRectF(origin, size).adjusted(left, above, 0, 0)
-        return seen.contains(self._everything())
+        everything = self._everything()
+        clear = seen.adjusted(0, 0, -self._covered / scale, 0)
+        return (clear if everything.width() <= clear.width() else seen).contains(everything)
 
     def shows_all(self) -> bool:
         """Whether the picture is fitted as a whole."""
@@ -347,6 +351,9 @@ class CanvasFit(CanvasPlaces):
         readable = self._scale >= self.least_scale() - 1e-6
         if readable and self._shows_all(self._scale, self._origin):
             return now
+        everything = self._everything()
+        if readable and self._covered and self._fits(everything, self._covered):
+            return self._scale, self._brought(everything, self._origin, _NEAR_EDGE), False
         area = self._near_focus()
         if placed.view.focus is None or area is None:
             return now

@@ -110,7 +110,6 @@ class Card(CardTag):
         self.code = code
         self.facts = self.notes = self.photos = None
         book, plant, s = net.book, net.book.plants[code], step()
-        self._outer.setContentsMargins(3 * s, s // 2, s // 2, s)
         clear(self._title)
         clear(self._body)
         code_label = heading(code, 2)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from html import escape
 
-from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtCore import QCoreApplication, QSize, Qt
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QWidget
 
 from pedigreeview.window.labels import action_button, column, heading, scrolled
@@ -180,6 +180,33 @@ def cautions() -> Rows:
     ]
 
 
+class _RowsLabel(QLabel):
+    """Terms with their sentences, laid out once for each width.
+
+    A label left to itself lays its text out some twenty times before it is seen.
+    """
+
+    def __init__(self, html: str) -> None:
+        super().__init__(html)
+        self._heights: dict[tuple[str, int], int] = {}
+        self.setTextFormat(Qt.TextFormat.RichText)
+        self.setWordWrap(True)
+        self.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+
+    def heightForWidth(self, width: int) -> int:
+        key = self.font().key(), width
+        if key not in self._heights:
+            self._heights[key] = super().heightForWidth(width)
+        return self._heights[key]
+
+    def sizeHint(self) -> QSize:
+        width = max(self.width(), 24 * step())
+        return QSize(width, self.heightForWidth(width))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(24 * step(), 4 * step())
+
+
 class HelpSheet(QDialog):
     """One sheet of help: a heading and rows of a term with its sentence."""
 
@@ -189,36 +216,41 @@ class HelpSheet(QDialog):
         parts: list[tuple[str, Rows]],
         parent: QWidget | None = None,
         drawn: QWidget | None = None,
+        size: tuple[int, int] = (72, 74),
     ) -> None:
+        """A sheet.
+
+        Parameters
+        ----------
+        drawn : stands above the rows
+        size : width and height to begin with, in steps of the grid
+        """
         super().__init__(parent)
         self.setWindowTitle(title)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         s = step()
+        self.resize(size[0] * s, size[1] * s)
         layout = column(s, 3 * s)
         self.setLayout(layout)
         layout.addWidget(heading(title, 2))
         inner = QWidget()
+        area = scrolled(inner)
+        area.setAccessibleName(title)
+        layout.addWidget(area, 1)
         body = column(2 * s)
         inner.setLayout(body)
         if drawn is not None:
             body.addWidget(drawn)
-        self.text = QLabel(self._html(parts))
-        self.text.setTextFormat(Qt.TextFormat.RichText)
-        self.text.setWordWrap(True)
-        self.text.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.text = _RowsLabel(self._html(parts))
         self.text.setAccessibleName(title)
         body.addWidget(self.text)
         body.addStretch(1)
-        area = scrolled(inner)
-        area.setAccessibleName(title)
-        layout.addWidget(area, 1)
         row = QHBoxLayout()
         row.addStretch(1)
         done = action_button(self.tr("Close"), self.accept, main=True)
         done.setDefault(True)
         row.addWidget(done)
         layout.addLayout(row)
-        self.resize(72 * s, 74 * s)
 
     def _html(self, parts: list[tuple[str, Rows]]) -> str:
         s, colours = step(), current()
@@ -241,6 +273,4 @@ def signs_and_keys(parent: QWidget) -> HelpSheet:
     from pedigreeview.window.legend_panel import Legend, all_signs
 
     parts = [(_tr("Mouse"), mouse()), (_tr("Keys"), keys())]
-    sheet = HelpSheet(_tr("Signs and keys"), parts, parent, Legend(all_signs()))
-    sheet.resize(104 * step(), 84 * step())
-    return sheet
+    return HelpSheet(_tr("Signs and keys"), parts, parent, Legend(all_signs()), (104, 84))

@@ -10,12 +10,13 @@ from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSizePolicy, QWidget
 
 from pedigreeview.drawing.blocks import View
+from pedigreeview.drawing.free_ground import Ground
+from pedigreeview.drawing.free_spots import spot_at
 from pedigreeview.drawing.legend import Entry, legend_entries, legend_height, paint_legend
 from pedigreeview.drawing.legend_list import legend_list, list_height, paint_list
 from pedigreeview.drawing.placing import Placed
 from pedigreeview.drawing.theme import theme
 from pedigreeview.drawing.tinting import TintKey
-from pedigreeview.window.card_placing import Ground, spot_at
 from pedigreeview.window.labels import column, heading, plain_button, scrolled
 from pedigreeview.window.saying import say
 from pedigreeview.window.style import current_name, step
@@ -28,6 +29,8 @@ _STEP = 8.0
 """The step of the grid at which the legend has its own size."""
 _MOST_SIDE, _LEAST_SIDE = 0.45, 0.8
 """Part of the stage that the key takes at most, and part of its own width that it keeps."""
+_LEAST_BESIDE = 24
+"""Steps of width that a picture needs beside the key; with less the key lies over it."""
 _ASIDE = 236.0
 """Width of the key beside the picture, in the legend's own units."""
 
@@ -191,7 +194,8 @@ class KeyPanel(QFrame):
     def side(self) -> int:
         """Pixels that it takes from the picture's side; none where it lies over the picture."""
         wide = self._wide()
-        return wide if not self.folded and wide <= self._stage.width() * _MOST_SIDE + 1 else 0
+        leaves = self._stage.width() - wide >= _LEAST_BESIDE * step()
+        return wide if leaves and not self.folded else 0
 
     def _wide(self) -> int:
         """Its width: less where the stage is narrow, but never too little for its words."""
@@ -232,18 +236,25 @@ class KeyPanel(QFrame):
         self.show()
         self.raise_()
 
-    def lie(self, lying: Ground, stage: QRectF) -> None:
-        """Lie at the right side of the stage, or folded in the corner where it hides least."""
+    def lie(self, lying: Ground, stage: QRectF, card: QRectF | None = None) -> None:
+        """Lie at the right side of the stage, or folded in the corner where it hides least.
+
+        card : where the card lies; the folded key never lies on it
+        """
         if not self.folded:
             wide = self._wide()
             self.setGeometry(QRectF(stage.right() - wide, 0, wide, stage.height()).toRect())
             return
-        size = QSizeF(self._strip())
-        spots = [
-            spot_at(lying, QRectF(QPointF(*corner), size))
-            for corner in _corners(lying.around, size, float(step()))
+        size, card = QSizeF(self._strip()), card or QRectF()
+        rects = [
+            QRectF(QPointF(*corner), size)
+            for corner in _corners(lying.around, size, float(step()), card)
         ]
-        best = min(spots, key=lambda spot: (spot.forbidden, spot.codes, spot.hidden))
+        clear = [rect for rect in rects if not rect.intersects(card)] or rects
+        best = min(
+            (spot_at(lying, rect) for rect in clear),
+            key=lambda spot: (spot.forbidden, spot.codes, spot.hidden),
+        )
         self.setGeometry(best.rect.toRect())
 
     def _strip(self) -> QSize:
@@ -260,7 +271,12 @@ class KeyPanel(QFrame):
         super().keyPressEvent(event)
 
 
-def _corners(around: QRectF, size: QSizeF, gap: float) -> list[tuple[float, float]]:
+def _corners(around: QRectF, size: QSizeF, gap: float, card: QRectF) -> list[tuple[float, float]]:
+    """The corners of the stage, below first, and the places right below and above the card."""
+    low, high = around.bottom() - gap - size.height(), around.top() + gap
     lefts = around.left() + gap, around.right() - gap - size.width()
-    tops = around.bottom() - gap - size.height(), around.top() + gap
-    return [(left, top) for top in tops for left in lefts]
+    found = [(left, top) for top in (low, high) for left in lefts]
+    if card.isValid():
+        tops = card.bottom() + gap, card.top() - gap - size.height()
+        found += [(lefts[1], top) for top in tops if high <= top <= low]
+    return found

@@ -28,13 +28,14 @@ from pedigreeview.window.checks_page import ChecksPage
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.door import Door
 from pedigreeview.window.dressing import Dressing
+from pedigreeview.window.elided_label import ElidedLabel
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.exploring import Exploring
 from pedigreeview.window.find_field import FindField
 from pedigreeview.window.forms.form import Form
 from pedigreeview.window.history import History, Visit
 from pedigreeview.window.keeping import KeepStrip
-from pedigreeview.window.labels import ElidedButton, Said, column, heading, plain_button, sentence
+from pedigreeview.window.labels import ElidedButton, Said, column, plain_button
 from pedigreeview.window.map_page import MapPage
 from pedigreeview.window.menus import Menus
 from pedigreeview.window.opening import Opened, Stated
@@ -176,12 +177,8 @@ class MainWindow(QMainWindow):
         row.addWidget(self.forward_button)
         row.addSpacing(s)
         names = column()
-        self.book_name = heading("", 2)
-        self.book_name.setWordWrap(False)
-        self.book_name.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.book_facts = sentence("", "soft")
-        self.book_facts.setWordWrap(False)
-        self.book_facts.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self.book_name = ElidedLabel("heading2")
+        self.book_facts = ElidedLabel("soft")
         names.addWidget(self.book_name)
         names.addWidget(self.book_facts)
         row.addLayout(names, 3)

@@ -10,9 +10,9 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QLocale, QPoint, QRect, QRectF
 
-from pedigreeview.drawing.overview_painter import band_name
 from pedigreeview.drawing.overview_picks import codes_inside
 from pedigreeview.window.canvas_access import Spoken
+from pedigreeview.window.overview_words import band_words
 
 if TYPE_CHECKING:
     from pedigreeview.window.overview import BookMap
@@ -59,7 +59,7 @@ class _MapWords:
         if key.startswith(_BAND):
             at = int(key[len(_BAND) :])
             many = int(overview.counts[at])
-            name = band_name(int(overview.generations[at]))
+            name = band_words(int(overview.generations[at]))
             return (_tr("{}: {} plant") if many == 1 else _tr("{}: {} plants")).format(
                 name, QLocale().toString(many)
             )

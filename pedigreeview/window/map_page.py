@@ -12,6 +12,7 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame
 
 from pedigreeview.book.filtering import seasons
+from pedigreeview.drawing.founders import PALETTE_SIZE, shown_table
 from pedigreeview.drawing.theme import theme
 from pedigreeview.drawing.tinting import Tint
 from pedigreeview.window.book_page import BookPage
@@ -51,6 +52,7 @@ class MapPage(BookPage):
         self._net: PedigreeNetwork | None = None
         self._made = False
         self._focus = ""
+        self._names: dict[str, str] = {}
         self._text_scale = 1.0
         s = step()
         outer = column()
@@ -84,6 +86,7 @@ class MapPage(BookPage):
         outer.addWidget(below)
         self.map.plant_wanted.connect(self.plant_wanted)
         self.map.selected.connect(self.shades.set_focus)
+        self.map.selected.connect(lambda _: self._ask_colours())
         self.shades.tinted.connect(lambda tint, _: self._tinted(tint))
         self.shades.filtered.connect(self._filtered)
 
@@ -103,6 +106,7 @@ class MapPage(BookPage):
     def show_network(self, net: PedigreeNetwork | None, *, edited: bool = False) -> None:
         """Show another book; the map itself is made when it is looked at."""
         self._errands.drop("map")
+        self._errands.drop("map colours")
         self._net, self._made, self._focus = net, False, ""
         self.map.show_overview(None)
         self.key.show_founders(None, {})
@@ -120,6 +124,8 @@ class MapPage(BookPage):
         self.map.set_selected(code)
         if code:
             self.map.show_code(code)
+        if self.isVisible():
+            self._ask_colours()
 
     def redraw(self, text_scale: float | None = None) -> None:
         """Draw again, as after a change of theme or of the size of the text."""
@@ -136,6 +142,7 @@ class MapPage(BookPage):
             # Else the keys would land on the first control above it.
             self.map.setFocus()
         self._make()
+        self._ask_colours()
 
     def _make(self) -> None:
         net = self._net
@@ -144,25 +151,46 @@ class MapPage(BookPage):
         self._made = True
         self._say(self.tr("Laying out the map …"))
 
+        focus, like = self._focus if self._focus in net else "", shown_table(net)
+
         def work() -> _Made:
             from pedigreeview.drawing.overview import overview_of
 
             plants = net.book.plants
             names = {code: plants[code].name for code in net.codes}
             named = {code: name for code, name in names.items() if name}
-            return _Made(overview_of(net).made_ready(), named, seasons(net.book))
+            overview = overview_of(net, focus=focus, like=like).made_ready()
+            return _Made(overview, named, seasons(net.book))
 
         self._errands.ask("map", work, self._show, lambda fault: self._say(fault.sentence()))
 
     def _show(self, made: _Made) -> None:
         self._say("")
+        self._names = made.names
         self.map.show_overview(made.overview, made.names)
-        self.key.show_founders(made.overview, made.names)
+        marked = self._focus if made.overview.row(self._focus) >= 0 else ""
+        self.key.show_founders(made.overview, made.names, marked)
         self.shades.set_offer(made.overview.founders(), made.years)
         self._tinted(self.shades.tint)
         self._filtered(self.shades.out, self.shades.how)
         if self._focus:
             self.mark(self._focus)
+
+    def _ask_colours(self) -> None:
+        """Give the colours to the founders that matter most for the plant that is marked."""
+        net, overview = self._net, self.map.overview
+        if net is None or overview is None or len(overview.links.founders) <= PALETTE_SIZE:
+            return
+        marked, like = self.map.selected_code(), shown_table(net)
+
+        def work() -> Overview:
+            return overview.recoloured(net, focus=marked, like=like).made_ready()
+
+        def take(found: Overview) -> None:
+            self.map.recolour(found)
+            self.key.show_founders(found, self._names, marked)
+
+        self._errands.ask("map colours", work, take)
 
     def _say(self, words: str) -> None:
         self.said.setText(words)

@@ -26,7 +26,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
 from pedigreeview.drawing.overview import Overview
-from pedigreeview.drawing.overview_painter import OverviewPainter, band_name
+from pedigreeview.drawing.overview_painter import OverviewPainter
 from pedigreeview.drawing.overview_picks import PickedRows, codes_kept
 from pedigreeview.drawing.overview_raster import Showing
 from pedigreeview.drawing.picked import draw_band
@@ -38,7 +38,7 @@ from pedigreeview.window.gestures import pan_of, pinch_of
 from pedigreeview.window.map_access import spoken_of_map
 from pedigreeview.window.overview_corner import corner_rect, draw_corner, place_in_corner
 from pedigreeview.window.overview_frame import MapFrame
-from pedigreeview.window.overview_words import foot_words, paint_foot
+from pedigreeview.window.overview_words import band_words, foot_words, paint_foot, tint_words
 from pedigreeview.window.picking import Pickable, Picking
 from pedigreeview.window.style import current_name
 from pedigreeview.window.words import number
@@ -95,6 +95,15 @@ class BookMap(MapFrame):
         self._find_picked()
         self.fit()
         self._describe()
+        self._changed()
+
+    def recolour(self, overview: Overview) -> None:
+        """Show the same map with colours for other founders."""
+        if self._overview is None or overview is self._overview:
+            return
+        self._overview, self._small = overview, None
+        self._painter = OverviewPainter(overview, self._theme)
+        self._find_picked()
         self._changed()
 
     def set_theme(self, wanted: Theme | str) -> None:
@@ -199,7 +208,7 @@ class BookMap(MapFrame):
             self.tr("{} plants in {} bands; the fullest is {} with {}.").format(
                 number(len(overview)),
                 len(overview.counts),
-                band_name(int(overview.generations[overview.fullest()])),
+                band_words(int(overview.generations[overview.fullest()])),
                 number(int(overview.counts.max())),
             )
         ]
@@ -220,10 +229,9 @@ class BookMap(MapFrame):
         assert overview is not None
         code = overview.codes[row]
         name = self._names.get(code, "")
-        said = [f"{code} {name}".strip(), band_name(int(overview.generations[overview.band[row]]))]
-        value = self._tint.word(row) if self._tint is not None else ""
+        said = [f"{code} {name}".strip(), band_words(int(overview.generations[overview.band[row]]))]
         if self._tint is not None:
-            said.append(f"{self._tint.key.title}: {value or self.tr('no value')}")
+            said.append(tint_words(self._tint.key, self._tint.word(row)))
         return ", ".join(said)
 
     def _describe(self) -> None:

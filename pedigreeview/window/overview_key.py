@@ -25,14 +25,20 @@ class FounderKey(QWidget):
         self.setObjectName("founder_key")
         self.setAccessibleName(self.tr("Founders and their colours"))
         self._cells: list[tuple[int, str]] = []
+        self._head = ""
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
         self.hide()
 
-    def show_founders(self, overview: Overview | None, names: Mapping[str, str]) -> None:
-        """Show the founders with a colour of their own, and how many share the last one."""
-        self._cells = []
+    def show_founders(
+        self, overview: Overview | None, names: Mapping[str, str], marked: str = ""
+    ) -> None:
+        """Show the founders with a colour of their own, and how many share the last one.
+
+        marked : the plant whose founders have the first claim to a colour, or ''
+        """
+        self._cells, self._head = [], ""
         if overview is not None:
             self._cells = [
                 (at, f"{code} {names.get(code, '')}".strip())
@@ -42,7 +48,13 @@ class FounderKey(QWidget):
             if others > 0:
                 many = self.tr("1 other") if others == 1 else self.tr("{} others")
                 self._cells.append((OTHERS, many.format(QLocale().toString(others))))
-        self.setAccessibleDescription("; ".join(words for _, words in self._cells))
+                self._head = (
+                    self.tr("Largest shares in {}, then in the book:").format(marked)
+                    if marked
+                    else self.tr("Largest shares in the book:")
+                )
+        said = "; ".join(words for _, words in self._cells)
+        self.setAccessibleDescription(f"{self._head} {said}".strip())
         self.updateGeometry()
         self.update()
 
@@ -50,13 +62,17 @@ class FounderKey(QWidget):
         """What stands beside the swatches."""
         return [words for _, words in self._cells]
 
+    def heading(self) -> str:
+        """By what the founders were chosen; '' where all of them have a colour."""
+        return self._head
+
     def _line(self) -> int:
         return round(self.fontMetrics().height() * 1.5)
 
     def _places(self, width: int) -> list[QRectF]:
         metrics, line = self.fontMetrics(), self._line()
         found: list[QRectF] = []
-        x = y = 0.0
+        x, y = self._after_head(width), 0.0
         for _, words in self._cells:
             wide = min(metrics.horizontalAdvance(words) + line + 2 * step(), max(width, line))
             if x and x + wide > width:
@@ -64,6 +80,12 @@ class FounderKey(QWidget):
             found.append(QRectF(x, y, wide, line))
             x += wide
         return found
+
+    def _after_head(self, width: int) -> float:
+        """Where the first swatch begins."""
+        if not self._head:
+            return 0.0
+        return min(self.fontMetrics().horizontalAdvance(self._head) + 2.0 * step(), float(width))
 
     def hasHeightForWidth(self) -> bool:
         return True
@@ -85,6 +107,9 @@ class FounderKey(QWidget):
         try:
             painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
             side = self._line() * 0.55
+            painter.setPen(current().soft)
+            head = QRectF(0, 0, self._after_head(self.width()), self._line())
+            painter.drawText(head, Qt.AlignmentFlag.AlignVCenter, self._head)
             for (at, words), rect in zip(self._cells, self._places(self.width()), strict=True):
                 swatch = QRectF(rect.left(), rect.center().y() - side / 2, side, side)
                 founder = at if 0 <= at < PALETTE_SIZE else OTHERS

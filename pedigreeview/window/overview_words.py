@@ -1,4 +1,5 @@
-"""What the foot of the map says: what its colours, bars and lines mean as it is drawn right now."""
+"""What the map says in words: what its colours, bars and lines mean as it is drawn right now, the
+names of its bands, and what a tint tells of a plant."""
 
 from __future__ import annotations
 
@@ -10,15 +11,40 @@ from pedigreeview.drawing.signs import colour
 from pedigreeview.drawing.tags import font
 from pedigreeview.drawing.theme import Theme
 from pedigreeview.drawing.tinting import TintKey
+from pedigreeview.window.saying import say
 from pedigreeview.window.words import number
 
-__all__ = ["foot_words", "paint_foot"]
+__all__ = ["band_words", "foot_words", "paint_foot", "tint_words"]
 
 _EDGE = 12.0
 
 
 def _tr(text: str) -> str:
     return QCoreApplication.translate("MapFoot", text)
+
+
+def band_words(generation: int) -> str:
+    """What a band is called."""
+    if generation < 0:
+        return _tr("In loops")
+    return _tr("Founders") if generation == 0 else _tr("Generation {}").format(generation)
+
+
+def tint_words(key: TintKey, value: str) -> str:
+    """What a tint tells of one plant, as a whole phrase.
+
+    value : as the plant's tag prints it; '' where it has none
+    """
+    locus, allele = key.gene
+    if not allele:
+        return _tr("{}: {}").format(say(key.title), say(value) or _tr("no value"))
+    if not value:
+        return _tr("no chance to carry {} of {} can be given").format(allele, locus)
+    if value == "100%":
+        return _tr("surely carries {} of {}").format(allele, locus)
+    if value == "0%":
+        return _tr("surely does not carry {} of {}").format(allele, locus)
+    return _tr("carries {} of {} with a chance of {}").format(allele, locus, value)
 
 
 def foot_words(drawn: Drawn, key: TintKey | None = None, marked: str = "") -> str:

@@ -243,6 +243,7 @@ class PageCompare(QObject):
 
     def draw(self, look: Look) -> None:
         """Draw the second picture as the first is drawn, with its own focus and folds."""
+        from pedigreeview.drawing.kept_picture import ready
         from pedigreeview.drawing.placing import place
 
         shown = self._page.shown
@@ -265,7 +266,7 @@ class PageCompare(QObject):
             return
         self._page.errands.ask(
             "beside",
-            lambda: place(view, before, orientation=orientation),
+            lambda: ready(place(view, before, orientation=orientation)),
             lambda placed: self._take(placed, look.pins),
         )
 

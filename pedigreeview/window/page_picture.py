@@ -43,6 +43,7 @@ class PagePicture(QObject):
 
         lay_card : False where the card of another plant is laid right after
         """
+        from pedigreeview.drawing.kept_picture import ready
         from pedigreeview.drawing.placing import place
 
         page = self._page
@@ -66,7 +67,10 @@ class PagePicture(QObject):
             self._take(view, placed)
             page.compare.draw(look)
 
-        page.errands.ask("picture", lambda: place(view, before, orientation=orientation), done)
+        def work() -> Any:
+            return ready(place(view, before, orientation=orientation))
+
+        page.errands.ask("picture", work, done)
 
     def _take(self, view: View, placed: Any, *, fit: bool = False, lay_card: bool = True) -> None:
         page = self._page

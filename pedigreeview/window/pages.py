@@ -133,11 +133,19 @@ _MODULES = (
     "print_view",
     "report_dialog",
     "save_picture",
+    "forms.crossing",
+    "forms.doubt",
+    "forms.growing",
+    "forms.other",
+    "forms.pollinating",
+    "forms.quick",
+    "forms.seed",
+    "help_pages",
 )
 
 
 def load_pages() -> None:
-    """Load the modules of all pages and of the larger dialogs, off the window's thread.
+    """Load the modules of all pages, the forms and the larger dialogs, off the window's thread.
 
     The first look at one of them then waits for no module.
     """

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from pedigreeview.book.faults import Fault
 from pedigreeview.drawing.picture_files import PAPERS
 from pedigreeview.drawing.view import Look
+from pedigreeview.reports.chart import Finish, picture_of, preview_of
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import (
     action_button,
@@ -40,7 +41,6 @@ from pedigreeview.window.writing_dialog import WritingDialog
 if TYPE_CHECKING:
     from pedigreeview.drawing.placing import Placed
     from pedigreeview.network import PedigreeNetwork
-    from pedigreeview.reports.chart import Finish
 
 __all__ = ["PictureDialog"]
 
@@ -119,20 +119,21 @@ class PictureDialog(WritingDialog):
         self.setLayout(outer)
         outer.addWidget(heading(words, 2))
         self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        outer.addLayout(self._row, 1)
         self._row.setSpacing(3 * s)
         fields = QWidget()
-        fields.setLayout(self._form())
         area = scrolled(fields)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         self._row.addWidget(area, 3)
+        # Filled in their place: put there whole, Qt would dress the fields twice over.
+        self._fill(fields)
         self.preview = _Beside()
         self.preview.setMinimumHeight(8 * s)
         beside = column(s)
+        self._row.addLayout(beside, 4)
         beside.addWidget(self.preview, 1)
         self.sheets_note = sentence("", "soft")
         beside.addWidget(self.sheets_note)
-        self._row.addLayout(beside, 4)
-        outer.addLayout(self._row, 1)
         self.message = sentence("", "soft")
         outer.addWidget(self.message)
         self.save_button = action_button(act, on_act, main=True)
@@ -155,9 +156,9 @@ class PictureDialog(WritingDialog):
             (self.tr("Sheets"), self.sheets),
         )
 
-    def _form(self) -> QFormLayout:
+    def _fill(self, fields: QWidget) -> None:
         s = step()
-        form = self._fields = QFormLayout()
+        form = self._fields = QFormLayout(fields)
         form.setSpacing(s)
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
@@ -165,7 +166,6 @@ class PictureDialog(WritingDialog):
         form.setContentsMargins(0, 0, s, 0)
         for name, field in self._rows():
             form.addRow(name, field)
-        return form
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -193,8 +193,6 @@ class PictureDialog(WritingDialog):
 
     def finish(self) -> Finish:
         """Words, paper, margin and colours."""
-        from pedigreeview.reports.chart import Finish
-
         return Finish(
             title=self.title.text(),
             caption=self.caption.text(),
@@ -223,8 +221,6 @@ class PictureDialog(WritingDialog):
         held, tick = self._placed, self._errands.tick
 
         def placed() -> Placed:
-            from pedigreeview.reports.chart import picture_of
-
             if held is not None and held[0] == (look, running):
                 return held[1]
             return picture_of(net, look, orientation=running, tick=tick)
@@ -241,8 +237,6 @@ class PictureDialog(WritingDialog):
         shown, placing = (look, self.orientation()), self._placing()
 
         def work() -> tuple[QImage, str, tuple[object, Placed]]:
-            from pedigreeview.reports.chart import preview_of
-
             placed = placing()
             image, words = preview_of(net, placed, look, finish, kind=kind)
             return image, words, (shown, placed)

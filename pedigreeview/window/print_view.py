@@ -7,9 +7,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtCore import QStandardPaths, Signal
+from PySide6.QtPrintSupport import QPrinter, QPrinterInfo
 from PySide6.QtWidgets import QLineEdit, QSpinBox, QWidget
 
 from pedigreeview.drawing.view import Look
+from pedigreeview.reports.chart import file_stem, pages_of
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.labels import action_button, set_apart
 from pedigreeview.window.picture_dialog import PictureDialog
@@ -17,8 +19,6 @@ from pedigreeview.window.picture_fields import ask_file, choice
 from pedigreeview.window.words import count
 
 if TYPE_CHECKING:
-    from PySide6.QtPrintSupport import QPrinter
-
     from pedigreeview.network import PedigreeNetwork
 
 __all__ = ["PrintView", "printer_names"]
@@ -26,8 +26,6 @@ __all__ = ["PrintView", "printer_names"]
 
 def printer_names() -> list[str]:
     """The printers that the system knows, the usual one first."""
-    from PySide6.QtPrintSupport import QPrinterInfo
-
     usual = QPrinterInfo.defaultPrinterName()
     names = list(QPrinterInfo.availablePrinterNames())
     return sorted(names, key=lambda name: name != usual)
@@ -56,8 +54,6 @@ class PrintView(PictureDialog):
             self.tr("Printer"), [*printer_names(), self.tr("A PDF file, to print elsewhere")]
         )
         folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        from pedigreeview.reports.chart import file_stem
-
         self.file = QLineEdit(str(Path(folder) / f"{file_stem(net)}.pdf"))
         self.file.setAccessibleName(self.tr("File to write"))
         self.browse = action_button(self.tr("Browse …"), self._browse)
@@ -99,8 +95,6 @@ class PrintView(PictureDialog):
 
     def _device(self) -> tuple[QPrinter, str, Path | None]:
         """What is painted on, how it is called, and the file if it is one."""
-        from PySide6.QtPrintSupport import QPrinter
-
         device = QPrinter(QPrinter.PrinterMode.HighResolution)
         path = Path(self.file.text().strip()).expanduser() if self.to_file() else None
         if path is not None:
@@ -127,7 +121,6 @@ class PrintView(PictureDialog):
 
         def work() -> int:
             from pedigreeview.exchange.writing import replace_file
-            from pedigreeview.reports.chart import pages_of
             from pedigreeview.reports.printing import print_pages
 
             pages = pages_of(net, placing(), look, finish)

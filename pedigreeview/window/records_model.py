@@ -7,6 +7,7 @@ what the book then holds comes back with the next snapshot.
 from __future__ import annotations
 
 import datetime
+import re
 from collections.abc import Callable, Sequence
 from typing import Any
 
@@ -25,6 +26,11 @@ from pedigreeview.window.record_words import about_words, column_words
 __all__ = ["RecordsModel"]
 
 _Index = QModelIndex | QPersistentModelIndex
+_DIGITS = re.compile("([0-9]+)")
+_TEXTS = frozenset((Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole))
+_TOLD = _TEXTS | {Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.TextAlignmentRole}
+"""What the model tells of a cell."""
+_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
 class RecordsModel(QAbstractTableModel):
@@ -35,6 +41,7 @@ class RecordsModel(QAbstractTableModel):
         self._desk, self._order = desk, order
         self.table = "plants"
         self.columns: tuple[Column, ...] = table_columns("plants")
+        self._headings = _headings_of(self.columns)
         self._all: list[Record] = []
         self._rows: list[Record] = []
         self._typed = ""
@@ -48,6 +55,7 @@ class RecordsModel(QAbstractTableModel):
         if table != self.table:
             self._typed, self._by = "", None
         self.table, self.columns = table, table_columns(table)
+        self._headings = _headings_of(self.columns)
         self._all = book.table(table) if book is not None else []
         self._choose()
         self.endResetModel()
@@ -110,27 +118,25 @@ class RecordsModel(QAbstractTableModel):
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         if orientation == Qt.Orientation.Horizontal and section < len(self.columns):
-            name = self.columns[section].name
             if role == Qt.ItemDataRole.DisplayRole:
-                words = column_words().get(name, name)
-                return f"{words[:1].upper()}{words[1:]}"
+                return self._headings[section]
             number = self.columns[section].kind in ("whole", "number")
             if role == Qt.ItemDataRole.TextAlignmentRole and number:
-                return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+                return _RIGHT
         return None
 
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if not index.isValid():
+        # A view asks for eight roles of every cell that it measures or paints.
+        if role not in _TOLD or not index.isValid():
             return None
         column = self.columns[index.column()]
-        value = getattr(self._rows[index.row()], column.name)
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
-            return cell_text(column, value)
+        if role in _TEXTS:
+            return cell_text(column, getattr(self._rows[index.row()], column.name))
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _RIGHT if column.kind in ("whole", "number") else None
         if role == Qt.ItemDataRole.ToolTipRole:
-            text = cell_text(column, value)
+            text = cell_text(column, getattr(self._rows[index.row()], column.name))
             return text if len(text) > 24 else None
-        if role == Qt.ItemDataRole.TextAlignmentRole and column.kind in ("whole", "number"):
-            return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         return None
 
     def flags(self, index: _Index) -> Qt.ItemFlag:
@@ -183,6 +189,13 @@ class RecordsModel(QAbstractTableModel):
         return True
 
 
+def _headings_of(columns: Sequence[Column]) -> list[str]:
+    """The columns as their headings call them."""
+    said = column_words()
+    words = [said.get(column.name, column.name) for column in columns]
+    return [f"{one[:1].upper()}{one[1:]}" for one in words]
+
+
 def _sortable(value: Any) -> tuple[int, Any]:
     """Numbers by size, texts as people read them, what is blank last."""
     if value is None or value == "":
@@ -194,16 +207,5 @@ def _sortable(value: Any) -> tuple[int, Any]:
 
 def _natural(text: str) -> tuple[tuple[int, int | str], ...]:
     """'23-2' before '23-10'."""
-    parts: list[tuple[int, int | str]] = []
-    digits = ""
-    for letter in text.casefold():
-        if letter.isdecimal() and letter.isascii():
-            digits += letter
-            continue
-        if digits:
-            parts.append((0, int(digits)))
-            digits = ""
-        parts.append((1, letter))
-    if digits:
-        parts.append((0, int(digits)))
-    return tuple(parts)
+    parts = _DIGITS.split(text.casefold())
+    return tuple((0, int(part)) if at % 2 else (1, part) for at, part in enumerate(parts) if part)

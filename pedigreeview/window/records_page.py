@@ -410,7 +410,8 @@ class RecordsPage(BookPage):
         self.search.blockSignals(False)
         self.view.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         self._show()
-        self._widths()
+        if self.table() in table_words():
+            self._widths()
 
     def _show(self) -> None:
         book, table, words = self._desk.book, self.table(), table_words()

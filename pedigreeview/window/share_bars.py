@@ -21,6 +21,10 @@ class ShareBars(QWidget):
         words = "; ".join(f"{name} {text}" for name, _, text, _ in shown)
         self.setAccessibleName(self.tr("Founder shares: {}").format(words))
 
+    def rows(self) -> int:
+        """How many bars there are, each in a row of one height."""
+        return len(self._shown)
+
     def _line(self) -> int:
         return self.fontMetrics().height() + 2 * step()
 

@@ -10,6 +10,9 @@ from PySide6.QtWidgets import QAbstractItemView, QTableView, QWidget
 
 __all__ = ["TypingGrid"]
 
+_FIRST_ROWS = 60
+"""Rows that say how wide a column is where none is in sight."""
+
 
 class TypingGrid(QTableView):
     """A grid in which Enter goes down and Tab goes across; any key begins to type."""
@@ -29,6 +32,18 @@ class TypingGrid(QTableView):
             | QAbstractItemView.EditTrigger.EditKeyPressed
             | QAbstractItemView.EditTrigger.AnyKeyPressed
         )
+
+    def sizeHintForColumn(self, column: int) -> int:
+        if self.isVisible():
+            return super().sizeHintForColumn(column)
+        # Out of sight Qt would measure every row, at each change of the look anew.
+        header = self.horizontalHeader()
+        precision = header.resizeContentsPrecision()
+        header.setResizeContentsPrecision(_FIRST_ROWS)
+        try:
+            return super().sizeHintForColumn(column)
+        finally:
+            header.setResizeContentsPrecision(precision)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         plain = event.modifiers() in (

@@ -3275,6 +3275,7 @@
     <message>
         <location filename="../../pedigreeview/window/groups.py"/>
         <location filename="../../pedigreeview/window/legend_panel.py"/>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
         <location filename="../../pedigreeview/window/tint_bar.py"/>
         <source>Founders</source>
         <translation>Gründer</translation>
@@ -3427,6 +3428,11 @@
         <location filename="../../pedigreeview/window/help_pages.py"/>
         <source>Generation names</source>
         <translation>Namen der Generationen</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>Generation {}</source>
+        <translation>Generation {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/growing_panel.py"/>
@@ -3817,6 +3823,11 @@
         <translation>In Grau, Gründer am Muster zu unterscheiden</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>In loops</source>
+        <translation>In Schleifen</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/season_words.py"/>
         <source>In packets</source>
         <translation>In Samentüten</translation>
@@ -4122,6 +4133,16 @@
         <location filename="../../pedigreeview/window/relatedness_page.py"/>
         <source>Larger squares (+)</source>
         <translation>Größere Felder (+)</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_key.py"/>
+        <source>Largest shares in the book:</source>
+        <translation>Größte Anteile im Buch:</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_key.py"/>
+        <source>Largest shares in {}, then in the book:</source>
+        <translation>Größte Anteile in {}, dann im Buch:</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/filter_bar.py"/>
@@ -9591,6 +9612,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>trägt {}</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>carries {} of {} with a chance of {}</source>
+        <translation>trägt {} von {} mit einer Wahrscheinlichkeit von {}</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/help_pages.py"/>
         <source>carry pollen: cross the two, in one direction or both</source>
         <translation>Pollen bringen: die beiden kreuzen, in einer Richtung oder beiden</translation>
@@ -10838,6 +10864,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>nein</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>no chance to carry {} of {} can be given</source>
+        <translation>ob sie {} von {} trägt, dazu lässt sich keine Wahrscheinlichkeit angeben</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/window/checks_page.py"/>
         <source>no date comes before what must have been first</source>
         <translation>kein Datum liegt vor dem, was zuerst gewesen sein muss</translation>
@@ -10908,7 +10939,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>keine zwei Codes sehen gleich aus</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/window/overview.py"/>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
         <location filename="../../pedigreeview/window/tint_bar.py"/>
         <source>no value</source>
         <translation>kein Wert</translation>
@@ -12069,6 +12100,16 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/judging/genes_panel.py"/>
         <source>surely</source>
         <translation>sicher</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>surely carries {} of {}</source>
+        <translation>trägt sicher {} von {}</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
+        <source>surely does not carry {} of {}</source>
+        <translation>trägt sicher nicht {} von {}</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/window/judging/genes_panel.py"/>
@@ -13462,6 +13503,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/window/forms/growing.py"/>
         <location filename="../../pedigreeview/window/judging/line_panel.py"/>
         <location filename="../../pedigreeview/window/judging/segregation_panel.py"/>
+        <location filename="../../pedigreeview/window/overview_words.py"/>
         <location filename="../../pedigreeview/window/papers/paper_form.py"/>
         <location filename="../../pedigreeview/window/parents_wishes.py"/>
         <location filename="../../pedigreeview/window/reciprocals_counts.py"/>
@@ -13830,11 +13872,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/reports/garden_sheets.py"/>
         <source>, low is better</source>
         <translation>, niedrig ist besser</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/drawing/tinting.py"/>
-        <source>, no value ({})</source>
-        <translation>, kein Wert ({})</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/book/recording/quick.py"/>
@@ -20752,11 +20789,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>nach Schlüssel</translation>
     </message>
     <message>
-        <location filename="../../pedigreeview/drawing/placing.py"/>
-        <source>by place</source>
-        <translation>nach Platz</translation>
-    </message>
-    <message>
         <location filename="../../pedigreeview/planning/two_steps.py"/>
         <source>carry {}</source>
         <translation>{} tragen</translation>
@@ -21295,6 +21327,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>als Selbstung von {} erkannt</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/drawing/kept_picture.py"/>
         <location filename="../../pedigreeview/reports/plant_report.py"/>
         <location filename="../../pedigreeview/reports/report_words.py"/>
         <source>founder</source>
@@ -21359,11 +21392,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/drawing/wording.py"/>
         <source>from {} selfed</source>
         <translation>aus {}, geselbstet</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/drawing/tinting.py"/>
-        <source>from {}, palest, to {}, deepest</source>
-        <translation>von {}, am hellsten, bis {}, am kräftigsten</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/label_makers.py"/>
@@ -21771,7 +21799,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     <message>
         <location filename="../../pedigreeview/book/recording/varieties.py"/>
         <location filename="../../pedigreeview/drawing/legend.py"/>
-        <location filename="../../pedigreeview/drawing/overview_raster.py"/>
         <location filename="../../pedigreeview/drawing/painter.py"/>
         <location filename="../../pedigreeview/drawing/theme.py"/>
         <location filename="../../pedigreeview/drawing/tinting.py"/>
@@ -21883,11 +21910,6 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/book/recording/moving.py"/>
         <source>no place</source>
         <translation>kein Platz</translation>
-    </message>
-    <message>
-        <location filename="../../pedigreeview/drawing/tinting.py"/>
-        <source>no plant has a value</source>
-        <translation>keine Pflanze hat einen Wert</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/reports/label_content.py"/>
@@ -22514,6 +22536,28 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../resources/crops.json"/>
         <source>potato</source>
         <translation>Kartoffel</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/book/recording/crosses.py"/>
+        <location filename="../../pedigreeview/book/recording/hanging.py"/>
+        <location filename="../../pedigreeview/network/relatives.py"/>
+        <location filename="../../pedigreeview/exchange/breeding_api_reading.py"/>
+        <location filename="../../pedigreeview/drawing/blocks.py"/>
+        <location filename="../../pedigreeview/drawing/fading.py"/>
+        <location filename="../../pedigreeview/drawing/far.py"/>
+        <location filename="../../pedigreeview/drawing/folding.py"/>
+        <location filename="../../pedigreeview/drawing/ghost.py"/>
+        <location filename="../../pedigreeview/drawing/layers.py"/>
+        <location filename="../../pedigreeview/drawing/lighting.py"/>
+        <location filename="../../pedigreeview/drawing/lines.py"/>
+        <location filename="../../pedigreeview/drawing/mirrored.py"/>
+        <location filename="../../pedigreeview/drawing/ordering.py"/>
+        <location filename="../../pedigreeview/drawing/overview.py"/>
+        <location filename="../../pedigreeview/drawing/strokes.py"/>
+        <location filename="../../pedigreeview/reports/plant_report.py"/>
+        <location filename="../../pedigreeview/reports/report_words.py"/>
+        <source>progeny</source>
+        <translation>Nachkommen</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/drawing/layers.py"/>
@@ -24924,6 +24968,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <translation>{}: Spalten, die diese Version nicht kennt, bleiben: {}.</translation>
     </message>
     <message>
+        <location filename="../../pedigreeview/drawing/tinting.py"/>
+        <source>{}: from {}, palest, to {}, deepest.</source>
+        <translation>{}: von {}, am hellsten, bis {}, am kräftigsten.</translation>
+    </message>
+    <message>
         <location filename="../../pedigreeview/planning/differences.py"/>
         <source>{}: mean {} (n {}) and {} (n {}){}; </source>
         <translation>{}: Mittel {} (n {}) und {} (n {}){}; </translation>
@@ -24937,6 +24986,11 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
         <location filename="../../pedigreeview/planning/stability.py"/>
         <source>{}: no own off-type seen, too few to tell.</source>
         <translation>{}: kein eigener Abweicher gesehen, zu wenige für ein Urteil.</translation>
+    </message>
+    <message>
+        <location filename="../../pedigreeview/drawing/tinting.py"/>
+        <source>{}: no plant has a value.</source>
+        <translation>{}: Keine Pflanze hat einen Wert.</translation>
     </message>
     <message>
         <location filename="../../pedigreeview/planning/hybrid_or_self.py"/>

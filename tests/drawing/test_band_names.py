@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 from numpy.typing import NDArray
-from PySide6.QtCore import QRectF
-from PySide6.QtGui import QImage, QPainter
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QFontMetricsF, QImage, QPainter
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import Plant
@@ -115,3 +115,58 @@ def test_a_name_stands_on_the_line_of_its_first_codes(gui):
         code_line = lowest(x + stripe + 8, x + stripe + 40, y + 8, y + 26, "code")
         name_line = lowest(8, 90, y + 8, y + 26, "name")
         assert abs(code_line - name_line) <= 1, code
+
+
+class _Faces(QPainter):
+    """A painter that keeps which type each text was written in, and how wide it came out."""
+
+    def __init__(self, image: QImage) -> None:
+        super().__init__(image)
+        self.written: dict[str, tuple[float, float]] = {}
+
+    def drawText(self, spot: QPointF, words: str) -> None:  # type: ignore[override]
+        wide = QFontMetricsF(self.font()).horizontalAdvance(words)
+        self.written[words] = (self.font().pointSizeF(), self.font().pixelSize(), wide)
+
+
+def written(placed: Placed, detail: float, *, solid: bool) -> dict[str, tuple[float, float]]:
+    image = QImage(200, 200, QImage.Format.Format_RGB32)
+    painter = _Faces(image)
+    try:
+        paint_names(painter, placed, LOOK, detail=detail, solid=solid)
+    finally:
+        painter.end()
+    return painter.written
+
+
+@pytest.mark.parametrize("solid", [False, True])
+@pytest.mark.parametrize("detail", [0.3, 0.6, 1.0, 1.6])
+def test_all_names_of_a_picture_are_of_one_size(gui, placed, detail, solid):
+    """Also where one of them, such as 'Founders', has no room at the usual size."""
+    first = [words for words in written(placed, detail, solid=solid) if words[:1] != "g"]
+    assert "Founders" in first
+    sizes_of = {written(placed, detail, solid=solid)[words][:2] for words in first}
+    assert len(sizes_of) == 1
+
+
+def test_every_name_in_a_file_has_room(gui):
+    placed = place(choose(three_generations(), Look("x-0", pins=("s2-0",))))
+    for detail in (0.2, 0.5, 1.0):
+        for words, (_, _, wide) in written(placed, detail, solid=False).items():
+            assert wide <= sizes().band_label, words
+
+
+def test_generations_are_all_written_out_or_all_shortened(gui):
+    """Ten plants in a line: 'Generation 10' is the longest; where it has no room, none is long."""
+    book = Book()
+    book.add(Plant(plant="P0"))
+    for number in range(1, 13):
+        add_cross(book, f"x{number}", f"P{number - 1}", f"M{number}")
+        book.add(Plant(plant=f"M{number}"))
+        book.add(Plant(plant=f"P{number}", cross=f"x{number}"))
+    placed = place(choose(PedigreeNetwork.from_records(book), Look()))
+    seen = set()
+    for detail in (0.2, 0.35, 0.5, 0.7, 0.8, 0.9, 1.0):
+        names = [words for words in written(placed, detail, solid=False) if words[:3] == "Gen"]
+        seen |= {frozenset(words.startswith("Generation") for words in names)}
+    assert frozenset((True, False)) not in seen

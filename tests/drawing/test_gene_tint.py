@@ -10,7 +10,7 @@ import pytest
 
 import pedigreeview
 from pedigreeview.book.faults import Fault
-from pedigreeview.drawing.gene_tint import gene_choices, gene_tint, locus_and_allele
+from pedigreeview.drawing.gene_tint import _word, gene_choices, gene_tint, locus_and_allele
 from pedigreeview.drawing.theme import theme
 from pedigreeview.places import demo
 
@@ -23,7 +23,7 @@ def test_carriers_of_the_potato_leaf_are_said(tmp_path: Path) -> None:
     net = pedigreeview.read(demo("two_peas_both_ways"))
     found = gene_tint(net, "Le: le", theme("light"))
     said = found.words_by_code(["TP", "BA", "21-01-1"])
-    assert said == {"TP": "surely", "BA": "not", "21-01-1": "surely"}
+    assert said == {"TP": "100%", "BA": "0%", "21-01-1": "100%"}
     tall = [
         code
         for code in net.progeny("21-01-3")
@@ -47,3 +47,10 @@ def test_choices_name_every_allele_the_recessive_first() -> None:
 def test_what_names_no_allele_is_a_fault(text: str) -> None:
     with pytest.raises(Fault, match="names no allele"):
         locus_and_allele(text)
+
+
+def test_only_an_exact_answer_is_ever_sure() -> None:
+    assert [_word(chance, True) for chance in (0.0, 1e-12, 1e-6, 0.5, 0.99999, 1.0)] == [
+        "0%", "0%", "0.1%", "50%", "99.9%", "100%",
+    ]  # fmt: skip
+    assert [_word(chance, False) for chance in (0.0, 1.0)] == ["0.1%", "99.9%"]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import math
 
 import pytest
@@ -55,11 +56,19 @@ def test_every_theme_has_all_tokens_and_founders(name):
     assert theme(name).founder(-1) == theme(name)["others"]
 
 
-def _seen(colour: str, matrix: tuple[tuple[float, ...], ...]) -> tuple[float, ...]:
-    """Oklab of a colour as seen with a deficiency (matrix on linear RGB)."""
+Matrix = tuple[tuple[float, ...], ...]
+
+
+def _linear(colour: str, matrix: Matrix) -> list[float]:
+    """Linear RGB of a colour as seen with a deficiency."""
     raw = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
     line = [v / 12.92 if v <= 0.04045 else ((v + 0.055) / 1.055) ** 2.4 for v in raw]
-    r, g, b = (max(0.0, sum(m * v for m, v in zip(row, line, strict=True))) for row in matrix)
+    return [max(0.0, sum(m * v for m, v in zip(row, line, strict=True))) for row in matrix]
+
+
+def _seen(colour: str, matrix: Matrix) -> tuple[float, ...]:
+    """Oklab of a colour as seen with a deficiency (matrix on linear RGB)."""
+    r, g, b = _linear(colour, matrix)
     l_ = (0.4122214708 * r + 0.5363325363 * g + 0.0514459929 * b) ** (1 / 3)
     m_ = (0.2119034982 * r + 0.6806995451 * g + 0.1073969566 * b) ** (1 / 3)
     s_ = (0.0883024619 * r + 0.2817188376 * g + 0.6299787005 * b) ** (1 / 3)
@@ -71,7 +80,7 @@ def _seen(colour: str, matrix: tuple[tuple[float, ...], ...]) -> tuple[float, ..
 
 
 # Machado, Oliveira and Fernandes 2009, severity 1 (coefficients from memory, no text read).
-EYES = {
+EYES: dict[str, Matrix] = {
     "usual": ((1, 0, 0), (0, 1, 0), (0, 0, 1)),
     "no red cones": (
         (0.152286, 1.052583, -0.204868),
@@ -91,6 +100,22 @@ EYES = {
 }
 
 
+# Viénot, Brettel and Mollon 1999 on linear sRGB (coefficients from memory, no text read).
+OTHER_EYES: dict[str, Matrix] = {
+    **EYES,
+    "no red cones, by another model": (
+        (0.11238, 0.88762, 0.0),
+        (0.11238, 0.88762, 0.0),
+        (0.00401, -0.00401, 1.0),
+    ),
+    "no green cones, by another model": (
+        (0.29275, 0.70725, 0.0),
+        (0.29275, 0.70725, 0.0),
+        (-0.02234, 0.02234, 1.0),
+    ),
+}
+
+
 @pytest.mark.parametrize("eyes", EYES)
 @pytest.mark.parametrize("name", ["light", "dark"])
 def test_founder_colours_differ_for_all_eyes(name, eyes):
@@ -100,6 +125,71 @@ def test_founder_colours_differ_for_all_eyes(name, eyes):
         for at, other in enumerate(seen[:number]):
             far = sum((a - b) ** 2 for a, b in zip(one, other, strict=True)) ** 0.5
             assert far >= (0.15 if number < 6 else 0.08), (number, at)
+
+
+def _ciede2000(one: tuple[float, float, float], other: tuple[float, float, float]) -> float:
+    """Difference of two CIELAB colours (CIE 142-2001, from memory); 1 can just be seen."""
+    (l1, a1, b1), (l2, a2, b2) = one, other
+    c7 = ((math.hypot(a1, b1) + math.hypot(a2, b2)) / 2) ** 7
+    more = 1.5 - 0.5 * math.sqrt(c7 / (c7 + 25.0**7))
+    c1, c2 = math.hypot(a1 * more, b1), math.hypot(a2 * more, b2)
+    h1, h2 = (math.degrees(math.atan2(b, a * more)) % 360 for a, b in ((a1, b1), (a2, b2)))
+    turn = (h2 - h1 + 180) % 360 - 180 if c1 * c2 else 0.0
+    hue = math.radians(h1 + turn / 2 if c1 * c2 else h1 + h2)
+    light, deep = (l1 + l2) / 2, (c1 + c2) / 2
+    weight = 1 - 0.17 * math.cos(hue - math.radians(30)) + 0.24 * math.cos(2 * hue)
+    weight += 0.32 * math.cos(3 * hue + math.radians(6))
+    weight -= 0.2 * math.cos(4 * hue - math.radians(63))
+    around = math.exp(-(((math.degrees(hue) % 360 - 275) / 25) ** 2))
+    blue = -2 * math.sqrt(deep**7 / (deep**7 + 25.0**7)) * math.sin(math.radians(60 * around))
+    by_light = (l2 - l1) / (1 + 0.015 * (light - 50) ** 2 / math.sqrt(20 + (light - 50) ** 2))
+    by_depth = (c2 - c1) / (1 + 0.045 * deep)
+    by_hue = 2 * math.sqrt(c1 * c2) * math.sin(math.radians(turn / 2)) / (1 + 0.015 * deep * weight)
+    return math.sqrt(by_light**2 + by_depth**2 + by_hue**2 + blue * by_depth * by_hue)
+
+
+def test_the_difference_of_colours_is_that_of_the_tables():
+    """Pairs 1, 13 and 17 of Sharma, Wu and Dalal 2005 (from memory)."""
+    assert _ciede2000((50, 2.6772, -79.7751), (50, 0, -82.7485)) == pytest.approx(2.0425, abs=1e-4)
+    assert _ciede2000((50, -0.001, 2.49), (50, 0.0011, -2.49)) == pytest.approx(4.7461, abs=1e-4)
+    assert _ciede2000((50, 2.5, 0), (73, 25, -18)) == pytest.approx(27.1492, abs=1e-4)
+
+
+@pytest.mark.parametrize("eyes", OTHER_EYES)
+@pytest.mark.parametrize("name", ["light", "dark"])
+def test_founders_others_and_statuses_are_apart_for_all_eyes(name, eyes):
+    """CIEDE2000 of each pair, with limits of our own.
+
+    8 for two founders (12 for two of the first six, which most pictures need), 9 for a founder and
+    the tone that all others share, or the paper of a status; 5 for the papers of two statuses or of
+    one and plain paper, which are wide and lie side by side.
+    """
+    held, matrix = theme(name), OTHER_EYES[eyes]
+
+    def lab(colour: str) -> tuple[float, float, float]:
+        return _lab_of(*(min(1.0, part) for part in _linear(colour, matrix)))
+
+    founders = [lab(colour) for colour in held.founders]
+    others, paper = lab(held["others"]), lab(held["paper"])
+    statuses = {word: lab(colour) for word, colour in held.statuses.items()}
+    for number, one in enumerate(founders):
+        for at, other in enumerate(founders[:number]):
+            assert _ciede2000(one, other) >= (12 if number < 6 else 8), (number, at)
+        assert _ciede2000(one, others) >= 9, number
+        for word, status in statuses.items():
+            assert _ciede2000(one, status) >= 9, (number, word)
+    for (word, one), (also, other) in itertools.combinations(statuses.items(), 2):
+        assert _ciede2000(one, other) >= 5, (word, also)
+    for word, status in statuses.items():
+        assert _ciede2000(status, paper) >= 5, word
+
+
+@pytest.mark.parametrize("name", ["light", "dark"])
+def test_ink_can_be_read_on_the_paper_of_every_status(name):
+    """Else a tint would be mixed with paper, and no longer be what was measured here."""
+    held = theme(name)
+    for colour in held.statuses.values():
+        assert contrast(held["ink"], colour) >= 4.5
 
 
 def test_unknown_theme_is_a_fault():
@@ -119,8 +209,11 @@ def test_longer_text_is_wider():
 
 def _lab(colour: str) -> tuple[float, float, float]:
     """CIELAB of a colour under daylight (CIE 15, from memory)."""
-    raw = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
-    r, g, b = (v / 12.92 if v <= 0.04045 else ((v + 0.055) / 1.055) ** 2.4 for v in raw)
+    return _lab_of(*_linear(colour, EYES["usual"]))
+
+
+def _lab_of(r: float, g: float, b: float) -> tuple[float, float, float]:
+    """CIELAB of linear RGB."""
     x = (0.4124 * r + 0.3576 * g + 0.1805 * b) / 0.9505
     y = 0.2126 * r + 0.7152 * g + 0.0722 * b
     z = (0.0193 * r + 0.1192 * g + 0.9505 * b) / 1.089
@@ -150,15 +243,25 @@ def test_a_founder_can_be_seen_on_paper_or_has_an_outline_that_can(name):
     assert sum(outlined(founder, held["paper"]) for founder in held.founders) <= 4
 
 
-@pytest.mark.parametrize("eyes", ["usual", "no red cones", "no green cones"])
+@pytest.mark.parametrize("eyes", EYES)
 @pytest.mark.parametrize("name", ["light", "dark"])
-def test_papers_of_classes_differ_from_each_other_and_from_founders(name, eyes):
+def test_papers_differ_from_founders(name, eyes):
+    """Distances in Oklab, limits of our own; statuses lie beside the stripes of founders."""
     held, matrix = theme(name), EYES[eyes]
     founders = [_seen(colour, matrix) for colour in held.founders]
+    for papers, least in ((held.classes, 0.045), (tuple(held.statuses.values()), 0.08)):
+        for paper in papers:
+            seen = _seen(paper, matrix)
+            assert min(math.dist(seen, other) for other in founders) >= least, paper
+
+
+@pytest.mark.parametrize("eyes", ["usual", "no red cones", "no green cones"])
+@pytest.mark.parametrize("name", ["light", "dark"])
+def test_papers_of_classes_differ_from_each_other(name, eyes):
+    held, matrix = theme(name), EYES[eyes]
     for papers in (held.classes, tuple(held.statuses.values())):
         seen = [_seen(colour, matrix) for colour in papers]
         for at, one in enumerate(seen):
-            assert min(math.dist(one, other) for other in founders) >= 0.045, papers[at]
             # The last class is for all others, and is the same grey in any company.
             least = 0.015 if at == 11 else 0.03
             for other in seen[:at]:

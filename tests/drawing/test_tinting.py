@@ -11,8 +11,9 @@ from hypothesis import given
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import Fault
 from pedigreeview.book.records import Plant, Score, Trait
+from pedigreeview.drawing.telling import tell_with
 from pedigreeview.drawing.theme import contrast, theme
-from pedigreeview.drawing.tinting import Tint, Wanted, ramp, shares_of, tint
+from pedigreeview.drawing.tinting import KeyEntry, Tint, TintKey, Wanted, ramp, shares_of, tint
 from pedigreeview.network import PedigreeNetwork
 from tests.drawing.random_books import add_cross, books
 
@@ -183,3 +184,20 @@ def test_values_are_those_of_the_network(book: Book) -> None:
     lines = tint(held, Wanted("cytoplasm"), LIGHT)
     for row, code in enumerate(held.codes):
         assert lines.word(row) == (held.cytoplasm(code) or "")
+
+
+def test_the_key_is_said_in_whole_sentences_and_class_by_class() -> None:
+    """So another language can tell each: the classes singly, a scale as one sentence."""
+    scale = TintKey("Carries c of C", ramp=("#ffffff",), ticks=((0.0, "0%"), (1.0, "100%")))
+    assert scale.words() == "Carries c of C: from 0%, palest, to 100%, deepest."
+    assert TintKey("Generation", note="More.").words() == "Generation: no plant has a value. More."
+    entries = (KeyEntry("#ffffff", "kept", 3), KeyEntry("#000000", "lost", 1_200))
+    classes = TintKey("Status", entries, missing=4)
+    assert classes.words() == "Status: kept (3), lost (1,200), no value (4)."
+    german = {"kept": "behalten", "lost": "verloren", "no value": "kein Wert"}
+    tell_with(german.__getitem__)
+    try:
+        told = TintKey("kept", entries, missing=4).words()
+    finally:
+        tell_with(None)
+    assert told == "behalten: behalten (3), verloren (1,200), kein Wert (4)."

@@ -150,7 +150,7 @@ def test_the_number_on_a_tab_can_be_read_and_clicked_at_every_zoom(
     canvas.show_code(item.block.code)
     rect = canvas.rect_of(key)
     assert rect.height() >= 12
-    assert rect.width() >= 6 * len(str(item.block.more_down)) + 8
+    assert rect.width() >= 6 * len(str(item.block.more_down)) + 6
     other = sign_rects(canvas).values()
     assert not any(sign.contains(QPointF(rect.center())) for sign, _ in other)
     with qtbot.waitSignal(canvas.unfold_wanted) as heard:

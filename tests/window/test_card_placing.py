@@ -5,80 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
-from PySide6.QtCore import QPoint, QPointF, QRectF, QSizeF, Qt
+from PySide6.QtCore import QPoint, QRectF, Qt
 from pytestqt.qtbot import QtBot
 
-from pedigreeview.window.card_placing import Ground, spot_at, spot_for
 from pedigreeview.window.main_window import MainWindow
 
 Settle = Callable[[], None]
 LEFT = Qt.MouseButton.LeftButton
-STAGE = QRectF(0, 0, 1000, 600)
-TAG = QRectF(100, 100, 120, 60)
-
-
-def test_it_lies_beside_its_tag_on_free_ground() -> None:
-    spot = spot_for(Ground(STAGE, TAG), [QSizeF(300, 400)], 8.0)
-    assert spot.good
-    assert not spot.rect.intersects(TAG)
-    assert spot.rect.left() - TAG.right() < 20
-
-
-def test_forbidden_ground_is_left_free_at_any_price() -> None:
-    parents = QRectF(240, 0, 380, 600)
-    tags = tuple(QRectF(650 + 90 * n, 200, 80, 50) for n in range(3))
-    spot = spot_for(Ground(STAGE, TAG, (parents,), tags), [QSizeF(300, 560)], 8.0)
-    assert not spot.rect.intersects(parents)
-    assert spot.hidden == 3
-    assert not spot.good
-
-
-def test_a_smaller_card_is_better_than_one_that_hides() -> None:
-    row = tuple(QRectF(10 + 100 * n, 330, 90, 60) for n in range(10))
-    spot = spot_for(Ground(STAGE, TAG, (), row), [QSizeF(300, 560), QSizeF(300, 300)], 8.0)
-    assert (spot.rect.height(), spot.hidden) == (300, 0)
-
-
-def test_a_good_spot_near_the_last_one_is_kept() -> None:
-    lying = Ground(STAGE, TAG)
-    right = QPointF(640, 100)
-    near = spot_for(lying, [QSizeF(300, 400)], 8.0)
-    kept = spot_for(lying, [QSizeF(300, 400)], 8.0, right)
-    assert (kept.rect.topLeft() - right).manhattanLength() < (
-        near.rect.topLeft() - right
-    ).manhattanLength()
-
-
-def test_what_is_under_a_rectangle_is_counted() -> None:
-    lying = Ground(STAGE, TAG, (QRectF(0, 0, 50, 50),), (QRectF(300, 0, 50, 50),))
-    spot = spot_at(lying, QRectF(0, 0, 400, 120))
-    assert (spot.hidden, spot.forbidden) == (1, 2)
-
-
-RECTS = st.builds(
-    QRectF,
-    st.integers(0, 900),
-    st.integers(0, 500),
-    st.integers(20, 160),
-    st.integers(20, 80),
-)
-
-
-@settings(max_examples=60, deadline=None)
-@given(st.lists(RECTS, max_size=14))
-def test_a_good_spot_hides_no_code(codes: list[QRectF]) -> None:
-    lying = Ground(STAGE, TAG, codes=tuple(codes))
-    spot = spot_for(lying, [QSizeF(300, 400), QSizeF(300, 200)], 8.0)
-    hidden = sum(spot.rect.intersects(code) for code in codes)
-    assert spot.codes == hidden
-    assert spot.good == (hidden == 0 and not spot.forbidden)
-    assert not spot.good or STAGE.contains(spot.rect)
-
-
-def test_a_card_larger_than_the_stage_has_no_good_spot() -> None:
-    assert not spot_for(Ground(STAGE, TAG), [QSizeF(1200, 400)], 8.0).good
 
 
 def hidden_codes(window: MainWindow) -> list[str]:

@@ -365,3 +365,73 @@ def test_a_large_table_is_brought_in_after_a_backup(
     assert len(desk_file.backups()) == before + 1
     assert book.desk.book is not None
     assert "X2" in book.desk.book.plants
+
+
+WIDE = 40
+
+
+@pytest.fixture
+def wide(tmp_path: Path) -> Path:
+    """A table with many columns, each a trait."""
+    traits = [f"trait {at}" for at in range(WIDE - 1)]
+    rows = [["plant", *traits], *([f"W{row}", *["5"] * (WIDE - 1)] for row in range(3))]
+    text = "\n".join(",".join(row) for row in rows)
+    return file(tmp_path, f"{text}\n", "wide.csv")
+
+
+def test_many_columns_get_their_lines_one_after_the_other(
+    window: MainWindow, qtbot: QtBot, settle: Settle, wide: Path
+) -> None:
+    wizard = opened(window, settle, wide)
+    step = wizard.columns
+    assert not step.meanings  # made when the step is turned to
+    qtbot.mouseClick(wizard.next_button, LEFT)
+    assert wizard.current() is step
+    assert 0 < len(step.meanings) < WIDE
+    assert step.meanings[0].hasFocus()
+    qtbot.waitUntil(lambda: len(step.meanings) == WIDE, timeout=8000)
+    assert [box.currentData() for box in step.meanings] == ["plant", *["trait"] * (WIDE - 1)]
+    assert [line.text() for line in step.traits[1:]] == [f"trait {at}" for at in range(WIDE - 1)]
+    settle()
+    lefts = {box.mapTo(step, box.rect().topLeft()).x() for box in step.meanings}
+    assert len(lefts) == 1
+    tops = [box.mapTo(step, box.rect().topLeft()).y() for box in step.meanings]
+    assert tops == sorted(set(tops))
+
+
+def test_a_meaning_chosen_in_a_late_line_is_the_plan(
+    window: MainWindow, qtbot: QtBot, settle: Settle, wide: Path
+) -> None:
+    wizard = opened(window, settle, wide)
+    forth(qtbot, wizard, settle)
+    step = wizard.columns
+    qtbot.waitUntil(lambda: len(step.meanings) == WIDE, timeout=8000)
+    put(qtbot, step.meanings[-1], "left_out")
+    assert wizard.draft.plan is not None
+    assert wizard.draft.plan.columns[-1].meaning == "left_out"
+    assert step.meanings[-2].currentData() == "trait"
+
+
+def test_columns_out_of_sight_get_their_width_too(
+    window: MainWindow, qtbot: QtBot, settle: Settle, wide: Path
+) -> None:
+    wizard = opened(window, settle, wide)
+    view = wizard.preview.view
+    usual = view.horizontalHeader().defaultSectionSize()
+    last = wizard.preview.model.columnCount() - 1
+    qtbot.waitUntil(lambda: view.columnWidth(last) != usual, timeout=8000)
+    assert view.columnWidth(last) == view.columnWidth(last - 1)
+
+
+def test_what_lies_below_lies_still_when_the_file_is_read(
+    window: MainWindow, settle: Settle, wide: Path
+) -> None:
+    bring_in(window, wide)
+    wizard = window.dialog
+    assert isinstance(wizard, ImportWizard)
+    assert wizard.current() is None
+    above, below = wizard.split.sizes()
+    settle()
+    assert wizard.current() is wizard.sheet
+    assert wizard.split.sizes()[0] == pytest.approx(above, abs=40)
+    assert wizard.split.sizes()[1] == pytest.approx(below, abs=40)

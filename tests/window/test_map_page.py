@@ -8,11 +8,15 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
+from pedigreeview.book.book import Book
+from pedigreeview.book.records import Cross, Plant
+from pedigreeview.drawing.founders import show_table
 from pedigreeview.drawing.theme import theme
-from pedigreeview.drawing.tinting import Wanted
+from pedigreeview.drawing.tinting import TintKey, Wanted
 from pedigreeview.network import PedigreeNetwork
 from pedigreeview.window.errands import Errands
 from pedigreeview.window.map_page import MapPage
+from pedigreeview.window.overview_words import tint_words
 from pedigreeview.window.style import current_name
 from tests.window.test_filter_bar import small_book
 
@@ -141,3 +145,68 @@ def test_dark_and_large(page: MapPage, qtbot: QtBot) -> None:
     with qtbot.waitSignal(page.shades.tinted):
         page.redraw(2.0)
     assert page.map.text_scale() == 2.0
+
+
+def _many_founders() -> PedigreeNetwork:
+    """Fourteen founders; V00 and V01 have one plant between them, the others three each."""
+    book = Book()
+    for number in range(14):
+        book.add(Plant(plant=f"V{number:02}"))
+    book.add(Cross(cross="x", seed_parent="V00", pollen_parent="V01", intended="cross"))
+    book.add(Plant(plant="X", cross="x"))
+    for number in range(2, 14):
+        code = f"V{number:02}"
+        book.add(Cross(f"s{number}", seed_parent=code, pollen_parent=code, intended="selfing"))
+        for sib in range(3):
+            book.add(Plant(plant=f"S{number}-{sib}", cross=f"s{number}"))
+    return PedigreeNetwork.from_records(book)
+
+
+def test_the_colours_go_to_the_founders_of_the_marked_plant(
+    page: MapPage, qtbot: QtBot, errands: Errands
+) -> None:
+    page.show_network(_many_founders())
+    _shown(page, qtbot)
+    qtbot.waitUntil(lambda: not errands.awaits())
+    assert page.key.heading() == "Largest shares in the book:"
+    assert page.key.words()[-1] == "2 others"
+    assert {"V00", "V01"}.isdisjoint(page.key.words())
+    assert page.key.accessibleDescription().startswith("Largest shares in the book: V")
+    qtbot.mouseClick(page.map.viewport(), Qt.MouseButton.LeftButton, pos=page.map.where("X"))
+    qtbot.waitUntil(lambda: not errands.awaits())
+    assert page.key.heading() == "Largest shares in X, then in the book:"
+    assert {"V00", "V01"} <= set(page.key.words())
+    assert {"V00", "V01"} <= set(page.map.overview.named)
+    assert page.map.selected_code() == "X"
+    qtbot.keyClick(page.map, Qt.Key.Key_Escape)
+    qtbot.waitUntil(lambda: not errands.awaits())
+    assert page.key.heading() == "Largest shares in the book:"
+    assert {"V00", "V01"}.isdisjoint(page.map.overview.named)
+
+
+def test_a_founder_has_on_the_map_the_colour_of_the_picture(
+    page: MapPage, qtbot: QtBot, errands: Errands
+) -> None:
+    net = _many_founders()
+    page.show_network(net)
+    page.mark("X")
+    show_table(net, (("V01", 9), ("V00", 3)))
+    _shown(page, qtbot)
+    qtbot.waitUntil(lambda: not errands.awaits())
+    assert page.map.overview.named[9] == "V01"
+    assert page.map.overview.named[3] == "V00"
+
+
+def test_a_small_book_wants_no_words_about_its_colours(page: MapPage, qtbot: QtBot) -> None:
+    _shown(page, qtbot)
+    assert page.key.heading() == ""
+
+
+def test_a_chance_to_carry_is_said_in_whole_phrases() -> None:
+    key = TintKey("Carries c of C", gene=("C", "c"))
+    assert tint_words(key, "100%") == "surely carries c of C"
+    assert tint_words(key, "0%") == "surely does not carry c of C"
+    assert tint_words(key, "66.7%") == "carries c of C with a chance of 66.7%"
+    assert tint_words(key, "") == "no chance to carry c of C can be given"
+    assert tint_words(TintKey("Status"), "kept") == "Status: kept"
+    assert tint_words(TintKey("Status"), "") == "Status: no value"

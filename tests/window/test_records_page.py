@@ -254,3 +254,17 @@ def test_two_plants_cannot_be_moved_to_one_place(
         settle()
     assert kept.desk.book.plants["23-19"].place != "Bed 9 / row 1 / 1"
     assert kept.dialog is not None
+
+
+def test_turning_to_a_view_that_is_no_table_measures_no_table(
+    page: RecordsPage, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    page.go_to("plants")
+    widths = [page.view.columnWidth(at) for at in range(page.model.columnCount())]
+    measured: list[str] = []
+    widths_of = page._widths
+    monkeypatch.setattr(page, "_widths", lambda: (measured.append(page.table()), widths_of()))
+    for part in (SCORES, BEDS, "crosses", "plants"):
+        page.go_to(part)
+    assert measured == ["crosses", "plants"]
+    assert [page.view.columnWidth(at) for at in range(page.model.columnCount())] == widths

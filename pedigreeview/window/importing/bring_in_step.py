@@ -19,13 +19,16 @@ __all__ = ["BringInStep"]
 class BringInStep(Step):
     """The summary, the place of a new book, and the differences."""
 
-    def __init__(self, folder: Path, title: str) -> None:
-        """Make the step; `title` is that of the open book, '' where a new one is made."""
-        super().__init__()
-        s = step()
+    def __init__(self, folder: Path, title: str, parent: QWidget | None = None) -> None:
+        """A step; `title` is that of the open book, '' where a new one is made."""
+        super().__init__(parent)
+        self._folder, self._title = folder, title
+
+    def _make(self) -> None:
+        s, title = step(), self._title
         layout = column(2 * s)
         self.setLayout(layout)
-        self.place = NewPlace(folder)
+        self.place = NewPlace(self._folder)
         self.place.setVisible(not title)
         layout.addWidget(self.place)
         text = self.tr("What comes into {}") if title else self.tr("What comes into the new book")
@@ -53,6 +56,7 @@ class BringInStep(Step):
         return self.place.name if not self.place.isHidden() else self.summary
 
     def show_draft(self, draft: Draft) -> None:
+        super().show_draft(draft)
         found = draft.imported
         if found is None:
             return

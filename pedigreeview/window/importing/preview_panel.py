@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -25,6 +25,12 @@ __all__ = ["PreviewPanel"]
 
 _MOST_LISTED = 50
 _WIDEST = 240
+_FIRST_ROWS = 60
+"""Rows that say how wide the columns are."""
+_IN_SIGHT, _A_TURN = 12, 8
+"""Columns that are measured at once, and those beyond them at each later turn."""
+_BETWEEN = 1
+"""Milliseconds between two turns, in which the window answers."""
 
 
 class _Rows(QTableView):
@@ -47,12 +53,13 @@ class PreviewPanel(QWidget):
     read_again = Signal()
     """The person has mended the file."""
 
-    def __init__(self) -> None:
-        super().__init__()
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
         s = step()
         outer = column(s)
         self.setLayout(outer)
         head = QHBoxLayout()
+        outer.addLayout(head)
         head.setSpacing(s)
         head.addWidget(heading(self.tr("The file"), 3))
         self.said = sentence("", "soft")
@@ -60,9 +67,12 @@ class PreviewPanel(QWidget):
         self.again_button = action_button(self.tr("&Read the file again"), self.read_again.emit)
         self.again_button.setToolTip(self.tr("After you have mended it in the spreadsheet program"))
         head.addWidget(self.again_button)
-        outer.addLayout(head)
+        split = QSplitter(Qt.Orientation.Horizontal)
+        outer.addWidget(split, 1)
+        split.setChildrenCollapsible(False)
+        split.setHandleWidth(max(3, s // 3))
         self.model = SheetModel()
-        self.view = _Rows()
+        self.view = _Rows(split)
         self.view.setModel(self.model)
         self.view.setAccessibleName(self.tr("Rows of the file"))
         self.view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -75,30 +85,39 @@ class PreviewPanel(QWidget):
         self.view.verticalHeader().setDefaultSectionSize(self.fontMetrics().height() + s)
         self.view.doubleClicked.connect(lambda index: self.row_taken.emit(index.row()))
         self.view.taken.connect(self.row_taken)
-        self.problems = QListWidget()
+        self.problems = QListWidget(split)
         self.problems.setAccessibleName(self.tr("Problems by row and column"))
         self.problems.setWordWrap(True)
         self.problems.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.problems.currentRowChanged.connect(self._show_problem)
         self.problems.itemClicked.connect(lambda _: self._show_problem(self.problems.currentRow()))
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.setChildrenCollapsible(False)
-        split.addWidget(self.view)
-        split.addWidget(self.problems)
         split.setStretchFactor(0, 3)
         split.setStretchFactor(1, 2)
-        split.setHandleWidth(max(3, s // 3))
-        outer.addWidget(split, 1)
         self._faults: Sequence[Fault] = ()
+        self._fitted = 0
+        """Columns that have their width."""
+        self._fitting = QTimer(self)
+        self._fitting.setSingleShot(True)
+        self._fitting.setInterval(_BETWEEN)
+        self._fitting.timeout.connect(lambda: self._fit(_A_TURN))
         self.problems.hide()
         self.again_button.hide()
 
     def fit_columns(self) -> None:
         """Columns as wide as what the first rows hold, the long ones cut."""
-        self.view.horizontalHeader().setResizeContentsPrecision(60)
-        self.view.resizeColumnsToContents()
-        for place in range(self.model.columnCount()):
+        self.view.horizontalHeader().setResizeContentsPrecision(_FIRST_ROWS)
+        self._fitted = 0
+        self._fit(_IN_SIGHT)
+
+    def _fit(self, most: int) -> None:
+        """Fit the next columns, at most so many; those that still lack follow by themselves."""
+        columns = self.model.columnCount()
+        for place in range(self._fitted, min(self._fitted + most, columns)):
+            self.view.resizeColumnToContents(place)
             self.view.setColumnWidth(place, min(self.view.columnWidth(place) + step(), _WIDEST))
+        self._fitted += most
+        if self._fitted < columns:
+            self._fitting.start()
 
     def show_faults(self, faults: Sequence[Fault], more: int = 0) -> None:
         """List the problems and mark their cells; the first is brought into sight."""

@@ -30,17 +30,19 @@ __all__ = ["QuestionsStep"]
 class QuestionsStep(Step):
     """Asks each once; the preview shows what the answers do."""
 
-    def __init__(self) -> None:
-        super().__init__()
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._draft: Draft | None = None
+
+    def _make(self) -> None:
         s = step()
         outer = column()
         self.setLayout(outer)
         inner = QWidget()
+        outer.addWidget(scrolled(inner))
         layout = column(2 * s)
         layout.setContentsMargins(0, 0, s, 0)
         inner.setLayout(layout)
-        outer.addWidget(scrolled(inner))
-        self._draft: Draft | None = None
         self.direction, part = self._part(
             self.tr("Does the source put the seed parent first?"),
             self.tr(
@@ -107,6 +109,7 @@ class QuestionsStep(Step):
         return next(iter(self.marks.values()), self)
 
     def show_draft(self, draft: Draft) -> None:
+        super().show_draft(draft)
         self._draft = draft
         plan, table = draft.plan, draft.table
         if plan is None or table is None:

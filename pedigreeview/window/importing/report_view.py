@@ -20,8 +20,8 @@ __all__ = ["ReportView"]
 class ReportView(QWidget):
     """The report with its buttons."""
 
-    def __init__(self, errands: Errands, folder: Path) -> None:
-        super().__init__()
+    def __init__(self, errands: Errands, folder: Path, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
         self._errands, self._folder = errands, folder
         s = step()
         layout = column(s)

@@ -21,8 +21,11 @@ _MOST = 150
 class SameStep(Step):
     """A line for each group of spellings, with the choice of one for all."""
 
-    def __init__(self) -> None:
-        super().__init__()
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._draft: Draft | None = None
+
+    def _make(self) -> None:
         s = step()
         layout = column(s)
         self.setLayout(layout)
@@ -43,6 +46,7 @@ class SameStep(Step):
         buttons.addStretch(1)
         layout.addLayout(buttons)
         inner = QWidget()
+        layout.addWidget(scrolled(inner), 1)
         self._grid = QGridLayout()
         self._grid.setHorizontalSpacing(2 * s)
         self._grid.setVerticalSpacing(s)
@@ -51,9 +55,7 @@ class SameStep(Step):
         held.addLayout(self._grid)
         held.addStretch(1)
         inner.setLayout(held)
-        layout.addWidget(scrolled(inner), 1)
         self.choices: list[QComboBox] = []
-        self._draft: Draft | None = None
 
     def name(self) -> str:
         return self.tr("Same plants")
@@ -65,6 +67,7 @@ class SameStep(Step):
         return self.choices[0] if self.choices else self
 
     def show_draft(self, draft: Draft) -> None:
+        super().show_draft(draft)
         self._draft = draft
         clear(self._grid)
         self.choices = []

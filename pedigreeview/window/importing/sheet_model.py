@@ -17,6 +17,17 @@ __all__ = ["SheetModel", "letters"]
 _Index = QModelIndex | QPersistentModelIndex
 _MOST_COLUMNS = 400
 _LONGEST = 200
+_TOLD = frozenset(
+    (
+        Qt.ItemDataRole.DisplayRole,
+        Qt.ItemDataRole.FontRole,
+        Qt.ItemDataRole.BackgroundRole,
+        Qt.ItemDataRole.ForegroundRole,
+        Qt.ItemDataRole.ToolTipRole,
+        Qt.ItemDataRole.AccessibleDescriptionRole,
+    )
+)
+"""What the model tells of a cell."""
 
 
 def letters(index: int) -> str:
@@ -115,7 +126,7 @@ class SheetModel(QAbstractTableModel):
         return f"{heading[:40]}\n{meaning}" if meaning else heading[:40]
 
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if not index.isValid() or self._table is None:
+        if role not in _TOLD or not index.isValid() or self._table is None:
             return None
         at, column = index.row() + self._first, index.column()
         if role == Qt.ItemDataRole.DisplayRole:

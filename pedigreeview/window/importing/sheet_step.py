@@ -24,8 +24,7 @@ class SheetStep(Step):
     layout_wanted = Signal(str, object, str)
     """Sheet, index of the heading row or None, and form: 'plants', 'crosses', '' to guess it."""
 
-    def __init__(self) -> None:
-        super().__init__()
+    def _make(self) -> None:
         s = step()
         layout = column(s)
         self.setLayout(layout)
@@ -39,6 +38,7 @@ class SheetStep(Step):
             )
         )
         form = QFormLayout()
+        layout.addLayout(form)
         form.setSpacing(s)
         self.sheet = QComboBox()
         self.sheet.setAccessibleName(self.tr("Sheet"))
@@ -52,6 +52,7 @@ class SheetStep(Step):
         self.heading.activated.connect(lambda _: self._ask(""))
         form.addRow(self.tr("&Headings"), self.heading)
         row = QHBoxLayout()
+        form.addRow(self.tr("Each row is"), row)
         row.setSpacing(2 * s)
         self._group = QButtonGroup(self)
         self.forms: dict[str, QRadioButton] = {}
@@ -65,9 +66,7 @@ class SheetStep(Step):
             self.forms[word] = button
             row.addWidget(button)
         row.addStretch(1)
-        form.addRow(self.tr("Each row is"), row)
         self._form = form
-        layout.addLayout(form)
         self.why = sentence("", "soft")
         layout.addWidget(self.why)
         layout.addStretch(1)
@@ -82,6 +81,7 @@ class SheetStep(Step):
         return self.sheet if self.sheet.count() > 1 else self.heading
 
     def show_draft(self, draft: Draft) -> None:
+        super().show_draft(draft)
         plan, sheets, table = draft.plan, draft.source.sheets, draft.table
         if plan is None or sheets is None or table is None:
             return

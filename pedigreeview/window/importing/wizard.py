@@ -92,31 +92,41 @@ class ImportWizard(BringingDialog):
         self.trail = sentence("", "soft")
         self.trail.setTextFormat(Qt.TextFormat.RichText)
         layout.addWidget(self.trail)
-        self.sheet, self.columns = SheetStep(), ColumnsStep()
-        self.questions, self.same = QuestionsStep(), SameStep()
-        self.bring_in = BringInStep(folder, self._title)
+        # Each part is filled in its place: put there whole, Qt would dress it twice over.
+        self.split = QSplitter(Qt.Orientation.Vertical)
+        layout.addWidget(self.split, 1)
+        self.split.setChildrenCollapsible(False)
+        self.split.setHandleWidth(max(3, s // 3))
+        self.split.addWidget(self.stack)
+        self.sheet, self.columns = SheetStep(self.stack), ColumnsStep(self.stack)
+        self.questions, self.same = QuestionsStep(self.stack), SameStep(self.stack)
+        self.bring_in = BringInStep(folder, self._title, self.stack)
         self.steps: list[Step] = [
             self.sheet, self.columns, self.questions, self.same, self.bring_in,
         ]  # fmt: skip
         self._shares: dict[Step, int] = {self.sheet: 30, self.columns: 60, self.questions: 60}
-        self.report = ReportView(errands, path.parent)
-        for page in (self._waiting, *self.steps, self.report):
+        self._report: ReportView | None = None
+        for page in (self._waiting, *self.steps):
             self.stack.addWidget(page)
-        self.preview = PreviewPanel()
+        self.preview = PreviewPanel(self.split)
         self._rows = RowsBelow(self.preview, errands, lambda: self.draft)
-        self.split = QSplitter(Qt.Orientation.Vertical)
-        self.split.setChildrenCollapsible(False)
-        self.split.setHandleWidth(max(3, s // 3))
-        self.split.addWidget(self.stack)
-        self.split.addWidget(self.preview)
-        layout.addWidget(self.split, 1)
         layout.addWidget(self.message)
         self.back_button = action_button(self.tr("&Back"), self.back)
         self.next_button = action_button(self.tr("&Next"), self.go_on, main=True)
         layout.addLayout(self._foot(self.back_button, self.next_button))
         self._connect()
         self.resize(150 * s, 100 * s)
+        # As they will lie at the first step, so that they lie still when the file is read.
+        self._share_out(self._shares[self.sheet])
         self._read()
+
+    @property
+    def report(self) -> ReportView:
+        """What came in; made when it is first wanted."""
+        if self._report is None:
+            self._report = ReportView(self._errands, self._path.parent, self.stack)
+            self.stack.addWidget(self._report)
+        return self._report
 
     def _connect(self) -> None:
         self.sheet.layout_wanted.connect(self._lay_out)
@@ -276,11 +286,9 @@ class ImportWizard(BringingDialog):
         self._turn_to(held)
         self._refresh_preview()
         if held in self._shares:
-            share = self._shares[held] * self.split.height() // 100
-            if held is self.sheet:
-                # Its few fields are never squeezed, however large the text is.
-                share = max(share, held.heightForWidth(self.split.width()) + step())
-            self.split.setSizes([share, self.split.height() - share])
+            # The few fields of a sheet are never squeezed, however large the text is.
+            least = held.heightForWidth(self.split.width()) + step() if held is self.sheet else 0
+            self._share_out(self._shares[held], least)
         self._tell_trail()
         at = self.steps.index(held)
         self.back_button.setEnabled(any(one.wanted(self.draft) for one in self.steps[:at]))
@@ -288,6 +296,11 @@ class ImportWizard(BringingDialog):
         self.next_button.setText(self.tr("Bring &in") if last else self.tr("&Next"))
         held.first_field().setFocus()
         self._say("")
+
+    def _share_out(self, percent: int, least: int = 0) -> None:
+        """Give the step its part of the height, the rest to the rows of the file."""
+        share = max(percent * self.split.height() // 100, least)
+        self.split.setSizes([share, self.split.height() - share])
 
     def _turn_to(self, page: QWidget) -> None:
         """Show a page; only that one says how much room it needs."""
@@ -322,7 +335,7 @@ class ImportWizard(BringingDialog):
     def go_on(self) -> None:
         """The next step; from the last one, bring it in."""
         held = self.current()
-        if self.stack.currentWidget() is self.report:
+        if isinstance(self.stack.currentWidget(), ReportView):
             self.accept()
         elif held is self.bring_in:
             self._bring_in()

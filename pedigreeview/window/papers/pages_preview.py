@@ -114,8 +114,8 @@ class _Page(QWidget):
 class PagesPreview(QWidget):
     """One page at a time; what it shows is painted off the window's thread."""
 
-    def __init__(self, errands: Errands) -> None:
-        super().__init__()
+    def __init__(self, errands: Errands, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
         self._errands = errands
         self._paper: Paper | None = None
         self.at = 0

@@ -45,7 +45,7 @@ _SHEETS = ("pollinations", "fruit sheet", "rows", "scores")
 
 
 class PaperForm(QWidget):
-    """What to print; `changed` after every change."""
+    """What to print; `changed` after every change.  Its fields come with `fill`."""
 
     changed = Signal()
 
@@ -65,7 +65,11 @@ class PaperForm(QWidget):
         self._first = tuple(first)
         self._offers = {**(also or {}), **first}
         self._codes = codes
+        self._word = paper or "flowers"
         self._quiet = False
+
+    def fill(self) -> None:
+        """Make the fields, once the form lies in its place."""
         s = step()
         form = self._form = QFormLayout(self)
         form.setSpacing(s)
@@ -80,7 +84,7 @@ class PaperForm(QWidget):
             self.paper.insertSeparator(self.paper.findData(before))
         self.tip = sentence("", "soft")
         self.source = self._combo(self.tr("What it is for"))
-        self.codes = QLineEdit()
+        self.codes = QLineEdit(self)
         self.codes.setAccessibleName(self.tr("Codes"))
         self.codes.setPlaceholderText(self.tr("codes, parted by commas"))
         self._labels_fields()
@@ -110,13 +114,12 @@ class PaperForm(QWidget):
                 form.addRow(shown, field)
             else:
                 form.addRow("", field)
-        at = self.paper.findData(paper or "flowers")
-        self.paper.setCurrentIndex(max(0, at))
+        self.paper.setCurrentIndex(max(0, self.paper.findData(self._word)))
         self._turn()
         self._connect()
 
     def _combo(self, name: str) -> QComboBox:
-        combo = QComboBox()
+        combo = QComboBox(self)
         combo.setAccessibleName(name)
         combo.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         combo.setMinimumContentsLength(10)
@@ -127,7 +130,7 @@ class PaperForm(QWidget):
         for sheet in label_sheets():
             self.stock.addItem(stock_words(sheet), sheet.name)
         self.stock.addItem(self.tr("other stock, by its measures"), _OWN)
-        self.measures = QLineEdit()
+        self.measures = QLineEdit(self)
         self.measures.setAccessibleName(self.tr("Measures of the stock"))
         self.measures.setPlaceholderText("A4 3x8 70x36")
         self.measures.setToolTip(
@@ -136,19 +139,19 @@ class PaperForm(QWidget):
                 "70x36'; with 'gap 2.5x0' and 'margin 4.7x15' where they matter; or 'roll 60x25'."
             )
         )
-        self.start = QSpinBox()
+        self.start = QSpinBox(self)
         set_apart(self.start)
         self.start.setAccessibleName(self.tr("Begin with label number"))
         self.start.setToolTip(
             self.tr("Counted row by row from the upper left, for a sheet that is partly used.")
         )
-        self.copies = QSpinBox()
+        self.copies = QSpinBox(self)
         set_apart(self.copies)
         self.copies.setRange(1, 99)
         self.copies.setAccessibleName(self.tr("Copies"))
-        self.every = QCheckBox(self.tr("One for each flower or fruit"))
-        self.marks = QCheckBox(self.tr("Marks where to cut and fold"))
-        self.qr = QCheckBox(self.tr("QR code of the record"))
+        self.every = QCheckBox(self.tr("One for each flower or fruit"), self)
+        self.marks = QCheckBox(self.tr("Marks where to cut and fold"), self)
+        self.qr = QCheckBox(self.tr("QR code of the record"), self)
         self.marks.setChecked(True)
 
     def _lists_fields(self) -> None:
@@ -162,12 +165,12 @@ class PaperForm(QWidget):
         years |= {cross.made_on[:4] for cross in self._book.crosses.values() if cross.made_on}
         for year in sorted(years, reverse=True):
             self.season.addItem(year, year)
-        self.rows = QSpinBox()
+        self.rows = QSpinBox(self)
         set_apart(self.rows)
         self.rows.setRange(1, 500)
         self.rows.setValue(24)
         self.rows.setAccessibleName(self.tr("Empty rows"))
-        self.traits = QListWidget()
+        self.traits = QListWidget(self)
         self.traits.setAccessibleName(self.tr("Traits to score"))
         for name in self._book.traits:
             item = QListWidgetItem(name)

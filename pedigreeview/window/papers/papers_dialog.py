@@ -77,8 +77,11 @@ class PapersDialog(QDialog):
         outer = column(2 * s, 3 * s)
         self.setLayout(outer)
         outer.addWidget(heading(self.tr("Print tags and lists"), 2))
-        across = side_by_side(self.form, self._beside(), 32, (40, 90))
-        outer.addWidget(across, 1)
+        beside = QWidget()
+        outer.addWidget(side_by_side(self.form, beside, 32, (40, 90)), 1)
+        # Both are filled in their place: put there whole, Qt would dress them twice over.
+        self.form.fill()
+        self._fill_beside(beside)
         self.message = sentence("", "soft")
         self.message.hide()
         outer.addWidget(self.message)
@@ -87,19 +90,16 @@ class PapersDialog(QDialog):
         self.finished.connect(lambda _: self._leave())
         self._changed()
 
-    def _beside(self) -> QWidget:
-        s = step()
-        beside = QWidget()
-        held = column(s)
+    def _fill_beside(self, beside: QWidget) -> None:
+        held = column(step())
         beside.setLayout(held)
-        self.preview = PagesPreview(self._errands)
+        self.preview = PagesPreview(self._errands, beside)
         held.addWidget(self.preview, 1)
         self.facts = sentence("")
         held.addWidget(self.facts)
         self.warnings = sentence("", "warn")
         self.warnings.setAccessibleName(self.tr("What does not fit"))
         held.addWidget(self.warnings)
-        return beside
 
     def _buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
