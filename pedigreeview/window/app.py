@@ -52,6 +52,7 @@ def run(path: Path | None = None, *, founders_as: str = "", fixation: float | No
 
     from pedigreeview.window.main_window import MainWindow
     from pedigreeview.window.opening import Stated
+    from pedigreeview.window.tidying import Tidying
 
     held = QApplication.instance()
     app = held if isinstance(held, QApplication) else QApplication(sys.argv[:1])
@@ -60,11 +61,13 @@ def run(path: Path | None = None, *, founders_as: str = "", fixation: float | No
     app.setDesktopFileName("pedigreeview")
     window = MainWindow()
     sys.excepthook = telling(window)
+    tidying = Tidying(app, window.errands.awaits)
     window.show()
     if path is not None:
         said = founders_as or fixation is not None
         window.open_path(path, Stated(founders_as, fixation) if said else None)
     status = app.exec()
+    tidying.end()
     if not window.errands.close():
         # A long computation cannot be interrupted; it only reads, so the process may just end.
         sys.stdout.flush()

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.faults import FileFaults
+from pedigreeview.book.memory import uncollected
 from pedigreeview.book.problems import Problem
 from pedigreeview.window.answers import ask_plant
 from pedigreeview.window.find import PlantFinder
@@ -71,6 +72,11 @@ def read(path: Path, stated: Stated | None = None) -> ReadBook:
     ------
     Fault, FileFaults : it cannot be read; nothing was taken in
     """
+    with uncollected(lasting=True):
+        return _read(path, stated)
+
+
+def _read(path: Path, stated: Stated | None) -> ReadBook:
     from pedigreeview.exchange import read_book
 
     if path.suffix.lower() == ".pedbook":
@@ -98,6 +104,11 @@ def read(path: Path, stated: Stated | None = None) -> ReadBook:
 
 def build(held: ReadBook, answer: FoundersAnswer | None, focus: str = "") -> Opened:
     """The network of a book with the answer about its founders, warmed up for the window."""
+    with uncollected(lasting=True):
+        return _build(held, answer, focus)
+
+
+def _build(held: ReadBook, answer: FoundersAnswer | None, focus: str) -> Opened:
     from pedigreeview.exchange import read_book
     from pedigreeview.network import PedigreeNetwork
 
@@ -137,6 +148,11 @@ def _warm(net: PedigreeNetwork, focus: str) -> None:
 
 def after_edit(opened: Opened, file: BookFile, change: Change) -> Opened:
     """The same book after an edit; the network is built anew only where the pedigree changed."""
+    with uncollected(lasting=True):
+        return _after_edit(opened, file, change)
+
+
+def _after_edit(opened: Opened, file: BookFile, change: Change) -> Opened:
     from pedigreeview.network import PedigreeNetwork
 
     book = file.book

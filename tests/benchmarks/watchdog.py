@@ -66,7 +66,8 @@ class WatchedApplication(QApplication):
     def notify(self, receiver: QObject, event: QEvent) -> bool:
         if not self.watching:
             return bool(super().notify(receiver, event))
-        kind = event.type()
+        # The event may end its receiver, so its name is asked before.
+        kind, name = event.type(), receiver.objectName()
         self._inside.append((0.0, 0.0))
         begun, at = time.thread_time(), time.perf_counter()
         try:
@@ -78,7 +79,8 @@ class WatchedApplication(QApplication):
                 held = self._inside[-1]
                 self._inside[-1] = (held[0] + worked, held[1] + passed)
             self.handled += 1
-            self._note(receiver, kind, (worked - inner) * 1000, (passed - meanwhile) * 1000)
+            whose = f"{type(receiver).__name__} {name}".strip()
+            self._note(whose, kind, (worked - inner) * 1000, (passed - meanwhile) * 1000)
 
     def act(self, step: str, act: Callable[[], object]) -> None:
         """Do one step of the journey, timed as a handler: what it sets off is taken off it."""
@@ -89,18 +91,13 @@ class WatchedApplication(QApplication):
         worked, passed = time.thread_time() - begun, time.perf_counter() - at
         inner, meanwhile = self._inside.pop()
         self.handled += 1
-        self._note(None, None, (worked - inner) * 1000, (passed - meanwhile) * 1000)
+        self._note("", None, (worked - inner) * 1000, (passed - meanwhile) * 1000)
 
-    def _note(
-        self, receiver: QObject | None, kind: QEvent.Type | None, worked: float, passed: float
-    ) -> None:
+    def _note(self, receiver: str, kind: QEvent.Type | None, worked: float, passed: float) -> None:
         if worked <= min(self.longest.worked, LIMIT_MS):
             return
-        name = ""
-        if receiver is not None:
-            name = f"{type(receiver).__name__} {receiver.objectName()}".strip()
         event = "Act" if kind is None else getattr(kind, "name", str(kind))
-        held = Slow(self.step, event, name, round(worked, 1), round(passed, 1))
+        held = Slow(self.step, event, receiver, round(worked, 1), round(passed, 1))
         self.longest = max(self.longest, held, key=lambda one: one.worked)
         if worked > LIMIT_MS:
             self.slow.append(held)
@@ -143,6 +140,7 @@ def drive(app: WatchedApplication, path: Path, *, brief: bool = False) -> Any:
     from pedigreeview.window.main_window import MainWindow
     from pedigreeview.window.opening import Stated
     from pedigreeview.window.preferences import Preferences
+    from pedigreeview.window.tidying import Tidying
     from tests.benchmarks import journeys, journeys_at_work
 
     table = path.with_name("plants.csv")
@@ -152,6 +150,7 @@ def drive(app: WatchedApplication, path: Path, *, brief: bool = False) -> Any:
     window.resize(1280, 800)
     window.show()
     QTest.qWaitForWindowExposed(window)
+    tidying = Tidying(app, window.errands.awaits)
     app.watching = True
     try:
         app.act("open the book", lambda: window.open_path(path, Stated("variety", 1.0)))
@@ -177,6 +176,7 @@ def drive(app: WatchedApplication, path: Path, *, brief: bool = False) -> Any:
                 _settle(window)
     finally:
         app.watching = False
+        tidying.end()
     return window
 
 

@@ -39,8 +39,8 @@ _SEVERAL_WORDS = re.compile(
 )
 _FILLED_IN = re.compile(r"(?=.*\{\})(?=.*(?<![\w}])[A-Za-z]).*[.):]\Z")
 _SAID_ALONE = {
-    "Founders", "Open-pollinated", "progeny", "Selfing", "drawn", "every", "exact", "families", "mixed",
-    "permutation", "stated", "taken", "unequal-variance t", "varieties",
+    "Founders", "Open-pollinated", "Selfing", "drawn", "every", "exact", "families", "mixed",
+    "permutation", "progeny", "stated", "taken", "unequal-variance t", "varieties",
 }  # fmt: skip
 """Texts of one word that sentences are filled with; what no template holds is else taken for the
 name of a column or of a kind."""
