@@ -23,7 +23,7 @@ _INSIDE, _BESIDE, _BELOW = 10.0, 21.4, 19.0
 """How far a tab may reach into the corner of its tag, and out of it sideways and down."""
 _HIGH, _UP = 14.0, 11.0
 """Height of the tab below and of the one above."""
-_MARKED, _PLAIN, _DIGIT = 18.0, 6.0, 6.6
+_MARKED, _PLAIN, _DIGIT = 14.0, 6.0, 6.6
 """Width of a tab without its number, with and without the chevron, and of a digit."""
 _LEAST_WIDE = 15.0
 """Width of a tab at least, so that it is hit by a click."""

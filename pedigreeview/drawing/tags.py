@@ -479,9 +479,9 @@ def _tabs(painter: QPainter, block: Block, rect: QRectF, theme: Theme, detail: f
             continue
         room, aligned = tab, Qt.AlignmentFlag.AlignCenter
         if has_chevron(block, detail):
-            head = QRectF(tab.left(), tab.top(), 14 * large, tab.height())
+            head = QRectF(tab.left(), tab.top(), 12 * large, tab.height())
             chevron(painter, head, upwards, theme["ink_soft"], large)
-            room, aligned = tab.adjusted(14 * large - 1, 0, 0, 0), _MIDDLE_LEFT
+            room, aligned = tab.adjusted(11 * large, 0, 0, 0), _MIDDLE_LEFT
         painter.setFont(font(theme, TAB_TYPE * large))
         painter.setPen(colour(theme["ink_soft"]))
         painter.drawText(room, aligned, str(block.more_down))
