@@ -19,6 +19,7 @@ __all__ = [
     "OTHERS",
     "PALETTE_SIZE",
     "Table",
+    "numbers_as_before",
     "palette_numbers",
     "ranked_founders",
     "show_table",
@@ -99,6 +100,19 @@ def palette_numbers(
     numbers.update({code: OTHERS for code in shares if code not in numbers})
     order = sorted(numbers, key=lambda code: (numbers[code] == OTHERS, numbers[code], code))
     return tuple((code, numbers[code]) for code in order)
+
+
+def numbers_as_before(net: PedigreeNetwork, table: Table, like: Table) -> Table:
+    """The same founders in colour, those that had one in the picture before with that one.
+
+    Parameters
+    ----------
+    table : of the picture
+    like : of the picture before; what is on the screen keeps its colour where it can
+    """
+    chosen = {code: 1.0 for code, number in table if number != OTHERS}
+    numbered = palette_numbers(net, chosen, like=like)
+    return (*numbered, *(one for one in table if one[1] == OTHERS))
 
 
 def show_table(net: PedigreeNetwork, table: Table) -> None:

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from pedigreeview.book.faults import Fault, Place
 from pedigreeview.drawing.blocks import Block, Knot, Link, Row, View
 from pedigreeview.drawing.folding import Builder, Picked, build, builder
+from pedigreeview.drawing.founders import Table, numbers_as_before
 from pedigreeview.drawing.ghost import Ghost, with_ghost
 from pedigreeview.drawing.narrowing import MOST
 from pedigreeview.drawing.near import Chosen, neighbourhood
@@ -65,6 +66,7 @@ class Look:
     faded : plants put back by a filter
     tint : what the tags are tinted by
     ghost : a cross that is only tried out
+    like : numbers in the palette of the founders of the picture before, which they keep
     """
 
     focus: str | None = None
@@ -79,6 +81,7 @@ class Look:
     faded: frozenset[str] = frozenset()
     tint: Wanted | None = None
     ghost: Ghost | None = None
+    like: Table = ()
 
 
 def choose(net: PedigreeNetwork, look: Look) -> View:
@@ -99,6 +102,8 @@ def choose(net: PedigreeNetwork, look: Look) -> View:
                 "Choose another plant as the focus.",
             )
     view = _whole(net, look) if look.focus is None else _focused(net, look, look.focus)
+    if look.like:
+        view = replace(view, founders=numbers_as_before(net, view.founders, look.like))
     if look.ghost is not None and {look.ghost.seed, look.ghost.pollen} <= view.shown():
         view = with_ghost(view, net, look.ghost)
     return view

@@ -10,7 +10,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
-from PySide6.QtGui import QDragEnterEvent, QDropEvent, QKeyEvent, QKeySequence
+from PySide6.QtGui import QColor, QDragEnterEvent, QDropEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
 from pedigreeview.drawing.founders import shown_numbers
@@ -69,6 +69,8 @@ class Card(CardTag):
         """What the keys reach before the numbers."""
         self.figures: dict[str, Figure] = {}
         """The numbers that stand on it, by 'inbreeding' and 'founder shares'."""
+        self._bars: tuple[ShareBars, PlantAnswer] | None = None
+        """The founder shares that stand on it, once they have come."""
         self._unfolded: frozenset[str] = frozenset()
         self._status = ""
         self._desk: Desk | None = None
@@ -105,7 +107,7 @@ class Card(CardTag):
             self._set_aside()
             held = self.waiting.take(code)
             typing, note = (held.values, held.note) if held is not None else ((), None)
-        self.figures = {}
+        self.figures, self._bars = {}, None
         self.lit.emit([])
         self.code = code
         self.facts = self.notes = self.photos = None
@@ -222,6 +224,7 @@ class Card(CardTag):
         if answer.code != self.code or self._numbers is None:
             return
         clear(self._numbers)
+        self._bars = None
         if answer.withheld is not None:
             notice = WithheldNotice(net, answer.withheld)
             notice.followed.connect(self.plant_wanted)
@@ -233,7 +236,10 @@ class Card(CardTag):
         inbreeding = Figure(self.tr("Inbreeding"), "inbreeding", f"F = {answer.text}", answer.words)
         self.say_brief(f"F = {answer.text}", self._status)
         inbreeding.why_wanted.connect(lambda: self.why_wanted.emit(self.code))
-        shares = Figure(self.tr("Founder shares"), "founder shares", body=self._bars(net, answer))
+        # Asked now, not with the numbers: the picture may have come since.
+        bars = ShareBars(self._shares(net, answer))
+        self._bars = bars, answer
+        shares = Figure(self.tr("Founder shares"), "founder shares", body=bars)
         shares.panel.show_reason(answer.share_reason)
         before: QWidget = self._above
         for figure in (inbreeding, shares):
@@ -281,8 +287,16 @@ class Card(CardTag):
         """The paths behind the numbers that are unfolded."""
         return [path for figure in self.figures.values() for path in figure.panel.paths]
 
-    def _bars(self, net: PedigreeNetwork, answer: PlantAnswer) -> ShareBars:
-        # Asked now, not with the numbers: the picture may have come since.
+    def recolour(self, net: PedigreeNetwork) -> None:
+        """Show founder shares in the colours that the picture gives its founders now."""
+        if self._bars is not None:
+            bars, answer = self._bars
+            bars.recolour([colour for *_, colour in self._shares(net, answer)])
+
+    def _shares(
+        self, net: PedigreeNetwork, answer: PlantAnswer
+    ) -> list[tuple[str, float, str, QColor]]:
+        """Name, share, its text and its colour for each bar."""
         numbers = dict(shown_numbers(net, {code: share for code, share, _ in answer.shares}))
         shown = [
             (named(net.book, founder), share, text, founder_colour(numbers.get(founder, -1)))
@@ -296,7 +310,7 @@ class Card(CardTag):
         if answer.unknown_share > 1e-9:
             share = answer.unknown_share
             shown.append((self.tr("unknown"), share, percent(share), founder_colour(None)))
-        return ShareBars(shown)
+        return shown
 
     def _caption(self, layout: QVBoxLayout, text: str) -> None:
         layout.addWidget(sentence(text, "caption"))

@@ -258,6 +258,7 @@ class PageCompare(QObject):
             pins=look.pins,
             also=self._also,
             away=look.away,
+            like=self._page.view.founders if self._page.view is not None else (),
         )
         view = choose(shown.net, own)
         before, orientation = self._placed, self._page.orientation

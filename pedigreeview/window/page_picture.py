@@ -81,6 +81,7 @@ class PagePicture(QObject):
         page.view, page.placed = view, placed
         if page.shown is not None:
             show_table(page.shown.net, view.founders)
+            page.card.recolour(page.shown.net)
         # The card of the first focus comes a moment later: the picture leaves room for it.
         page.cards.leave_room(page.card.wanted_width() if first and not fit else None)
         page.canvas.show_placed(placed, animate=not (first or anew))

@@ -385,6 +385,7 @@ class PedigreePage(BookPage):
             faded=self.shades.faded(),
             tint=self.shades.wanted,
             ghost=shown.ghost,
+            like=self.view.founders if self.view is not None else (),
         )
 
     def focus_on(self, code: str) -> None:
@@ -447,7 +448,8 @@ class PedigreePage(BookPage):
         self.whole_button.setChecked(shown.focus is None)
         if code:
             self.canvas.set_selected(code)
-            if shown.focus != code:
+            if shown.focus != code or not card_later:
+                # A focus that was drawn just now lies where the picture puts it.
                 self.canvas.show_code(code)
             self.drawer.mark(code)
             if card_later and not self.compare.open:

@@ -21,6 +21,19 @@ class ShareBars(QWidget):
         words = "; ".join(f"{name} {text}" for name, _, text, _ in shown)
         self.setAccessibleName(self.tr("Founder shares: {}").format(words))
 
+    def colours(self) -> list[QColor]:
+        """The colour of each bar."""
+        return [colour for *_, colour in self._shown]
+
+    def recolour(self, colours: list[QColor]) -> None:
+        """Give each bar another colour, as where the picture gives its founders others."""
+        if colours != self.colours():
+            self._shown = [
+                (name, share, text, colour)
+                for (name, share, text, _), colour in zip(self._shown, colours, strict=True)
+            ]
+            self.update()
+
     def rows(self) -> int:
         """How many bars there are, each in a row of one height."""
         return len(self._shown)

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from pedigreeview.book.book import Book
 from pedigreeview.book.records import Plant
+from pedigreeview.drawing.blocks import View
 from pedigreeview.drawing.founders import (
     OTHERS,
     PALETTE_SIZE,
@@ -18,6 +19,7 @@ from pedigreeview.drawing.founders import (
 )
 from pedigreeview.drawing.view import Look, choose
 from pedigreeview.network import PedigreeNetwork
+from tests.benchmarks.garden import garden
 from tests.drawing.random_books import add_cross, books
 
 
@@ -130,3 +132,24 @@ def test_what_stands_beside_the_picture_has_its_colours(many):
         code: number for code, number in numbers.items() if number != OTHERS
     }
     assert dict(shown_numbers(many, {focus: 1.0})) == {focus: numbers[focus]}
+
+
+def _coloured(view: View) -> dict[str, int]:
+    return {code: number for code, number in view.founders if number != OTHERS}
+
+
+def test_founders_on_the_screen_keep_their_colours_in_the_next_picture() -> None:
+    net = PedigreeNetwork.from_records(garden(800))
+    changed = 0
+    for focus in net.founders:
+        before = choose(net, Look(focus=focus, down=1))
+        plain = choose(net, Look(focus=focus, down=4))
+        after = choose(net, Look(focus=focus, down=4, like=before.founders))
+        was, fresh, now = _coloured(before), _coloured(plain), _coloured(after)
+        # Who has a colour is the picture's own affair; which one, that of the picture before.
+        assert now.keys() == fresh.keys()
+        assert all(now[code] == number for code, number in was.items() if code in now)
+        assert len(set(now.values())) == len(now)
+        assert {code for code, _ in after.founders} == {code for code, _ in plain.founders}
+        changed += any(fresh[code] != number for code, number in was.items() if code in fresh)
+    assert changed
