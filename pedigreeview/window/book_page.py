@@ -15,11 +15,12 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QTableView, QWidget
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QShowEvent
+from PySide6.QtWidgets import QStackedWidget, QTableView, QWidget
 
 from pedigreeview.window.labels import column
+from pedigreeview.window.style import current
 
 if TYPE_CHECKING:
     from pedigreeview.book.edits import Change
@@ -34,6 +35,8 @@ Shown = tuple[str, Sequence[str], Sequence[Sequence[Any]]]
 Waiting = tuple[str, str]
 """Something half typed: what it is called, and the part of its page where it waits."""
 
+
+_DIRECT = Qt.FindChildOption.FindDirectChildrenOnly
 
 _BETWEEN = 1
 """Milliseconds between two slices of a page."""
@@ -51,6 +54,28 @@ class _Missed:
     picked: tuple[str, ...] | None = None
 
 
+class _Latecomers(QObject):
+    """Puts the sheet of the look on what comes into a page after it was dressed."""
+
+    def __init__(self, page: QWidget) -> None:
+        super().__init__(page)
+        self.sheet = ""
+        self._watched: set[int] = set()
+
+    def watch(self, holder: QWidget) -> None:
+        """Look out for what is laid into a holder; it may be told again and again."""
+        if id(holder) not in self._watched:
+            self._watched.add(id(holder))
+            holder.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if self.sheet and event.type() == QEvent.Type.ChildPolished:
+            child = event.child()  # type: ignore[attr-defined]
+            if isinstance(child, QWidget) and not child.styleSheet():
+                child.setStyleSheet(self.sheet)
+        return False
+
+
 class BookPage(QWidget):
     """A page of the rail."""
 
@@ -65,6 +90,7 @@ class BookPage(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._missed: _Missed | None = None
+        self._latecomers = _Latecomers(self)
 
     # What the window calls ----------------------------------------------------------------------
 
@@ -147,9 +173,36 @@ class BookPage(QWidget):
     def redraw(self) -> None:
         """The theme or the size of the text has changed."""
 
+    @property
+    def sheet(self) -> str:
+        """The style sheet of the look, which what is made from now on puts on; '' for the usual."""
+        return self._latecomers.sheet
+
+    def hear_sheet(self, sheet: str) -> None:
+        """Tell the page of the style sheet of another look, before its wardrobe puts it on."""
+        self._latecomers.sheet = sheet
+        if sheet:
+            for holder in _opened_up(self):
+                self._latecomers.watch(holder)
+
     def wardrobe(self) -> list[QWidget]:
-        """What takes the style sheet of another look, one at a time: the page, or all it holds."""
-        return [self]
+        """What takes the style sheet of another look, one at a time, and none within another.
+
+        It is all that the page holds, and not the page: together that would take too long.  So no
+        part of the list may have a holder that has a look of its own.
+        """
+        holders = _opened_up(self)
+        return [
+            part
+            for holder in holders
+            for part in holder.findChildren(QWidget, options=_DIRECT)
+            if part not in holders
+        ]
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The ground, which changes with the look although the page has no sheet of its own."""
+        if self.testAttribute(Qt.WidgetAttribute.WA_StyledBackground):
+            QPainter(self).fillRect(event.rect(), current().sheet)
 
     def go_to(self, part: str) -> None:
         """Turn to a part of the page, such as one plant's row or one pair."""
@@ -187,6 +240,11 @@ class BookPage(QWidget):
         return view.accessibleName() or self.accessibleName() or self.tr("Table"), headings, rows
 
 
+def _opened_up(page: QWidget) -> list[QWidget]:
+    """The page and the stacks that lie right in it: holders that show nothing of themselves."""
+    return [page, *page.findChildren(QStackedWidget, options=_DIRECT)]
+
+
 class LazyPage(BookPage):
     """Makes the page when it is first shown, and tells it what it has missed."""
 
@@ -194,6 +252,7 @@ class LazyPage(BookPage):
         super().__init__()
         self._make = make
         self._made: BookPage | None = None
+        self._begun: BookPage | None = None
         self._slices: Iterator[None] | None = None
         self._opened: Opened | None = None
         self._code = ""
@@ -218,13 +277,18 @@ class LazyPage(BookPage):
         return self._made
 
     def _making(self) -> Iterator[None]:
-        page = self._make()
+        page = self._begun = self._make()
+        page.hear_sheet(self.sheet)
+        self._dress(page)
         layout = self.layout()
         assert layout is not None
         layout.addWidget(page)
         page.show()  # else it would come with the next events, after an empty sheet
         yield
-        yield from page.rest()
+        for _ in page.rest():
+            self._dress(page)
+            yield
+        self._dress(page)
         yield
         self._made = page
         page.plant_wanted.connect(self.plant_wanted)
@@ -237,6 +301,12 @@ class LazyPage(BookPage):
         self.setFocusProxy(page)
         if had:
             page.setFocus()
+
+    def _dress(self, page: BookPage) -> None:
+        """Put the look on what a slice brought, before it is shown: that is done in no time."""
+        for part in page.wardrobe() if self.sheet else ():
+            if part.styleSheet() != self.sheet:
+                part.setStyleSheet(self.sheet)
 
     def _slice(self) -> None:
         if self._slices is None:
@@ -287,6 +357,15 @@ class LazyPage(BookPage):
     def redraw(self) -> None:
         if self._made is not None:
             self._made.redraw()
+
+    def hear_sheet(self, sheet: str) -> None:
+        self._latecomers.sheet = sheet
+        if self._begun is not None:
+            self._begun.hear_sheet(sheet)
+
+    def wardrobe(self) -> list[QWidget]:
+        # What is not made yet puts the sheet on when it is.
+        return self._begun.wardrobe() if self._begun is not None else []
 
     def go_to(self, part: str) -> None:
         self.page().go_to(part)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt
@@ -23,6 +24,7 @@ from pedigreeview.window.labels import (
     scrolled,
     sentence,
 )
+from pedigreeview.window.slices import Slices
 from pedigreeview.window.style import step
 
 if TYPE_CHECKING:
@@ -32,6 +34,8 @@ if TYPE_CHECKING:
 __all__ = ["BookSettingsDialog"]
 
 _PLOIDIES = (2, 3, 4, 5, 6, 8, 10)
+_TALL = 110
+"""Steps of the grid: less than what all parts need, more than the dialog shows at once."""
 
 
 class BookSettingsDialog(QDialog):
@@ -49,27 +53,57 @@ class BookSettingsDialog(QDialog):
         outer = column(2 * s, 3 * s)
         self.setLayout(outer)
         outer.addWidget(heading(self.tr("Book settings"), 2))
-        inner = QWidget()
+        # What is laid into its final place takes the style sheet once.
+        self._inner = QWidget()
+        self.area = scrolled(self._inner)
+        outer.addWidget(self.area, 1)
         self._body = column(2 * s)
         self._body.setContentsMargins(0, 0, 2 * s, 0)
-        inner.setLayout(self._body)
-        self.fields: dict[str, Field] = {}
+        self._inner.setLayout(self._body)
+        # The bar at the side is there from the first, so that nothing moves when the rest comes.
+        self._inner.setMinimumHeight(_TALL * s)
+        self._fields: dict[str, Field] = {}
         self._book_part(self._shown)
-        self._numbers_part(self._shown)
-        self._part(self.tr("Codes"))
-        self.codes = CodeFields(self._shown)
-        self._body.addWidget(self.codes)
-        self._dates_part()
         self._body.addStretch(1)
-        self.area = scrolled(inner)
-        outer.addWidget(self.area, 1)
         self.message = sentence("", "fault")
         self.message.hide()
         outer.addWidget(self.message)
         self.save_button = action_button(self.tr("Keep these settings"), self.save, main=True)
         outer.addLayout(dialog_foot(self, self.save_button))
         self.resize(88 * s, 84 * s)
-        self.fields["name"].setFocus()
+        self._fields["name"].setFocus()
+        self._slices = Slices(self._rest(), self)
+
+    def _rest(self) -> Iterator[None]:
+        """What lies below the first fields, a part at a time."""
+        body = self._body
+        body.takeAt(body.count() - 1)
+        yield from self._numbers_part(self._shown)
+        self._part(self.tr("Codes"))
+        self._codes = CodeFields(self._shown)
+        body.addWidget(self._codes)
+        yield
+        self._dates_part()
+        body.addStretch(1)
+        self._inner.setMinimumHeight(0)
+
+    @property
+    def fields(self) -> dict[str, Field]:
+        """The fields by their columns, all of them."""
+        self._slices.finish()
+        return self._fields
+
+    @property
+    def codes(self) -> CodeFields:
+        """How codes are made."""
+        self._slices.finish()
+        return self._codes
+
+    @property
+    def orders(self) -> QButtonGroup:
+        """How typed dates are read."""
+        self._slices.finish()
+        return self._orders
 
     def _part(self, title: str, text: str = "") -> None:
         self._body.addSpacing(step())
@@ -79,14 +113,14 @@ class BookSettingsDialog(QDialog):
 
     def _add(self, label: str, field: Field, text: str) -> None:
         part = column(max(1, step() // 4))
+        self._body.addLayout(part)
         shown = QLabel(label)
         shown.setBuddy(field)
         field.set_label(label.replace("&", ""))
         part.addWidget(shown)
         part.addWidget(field)
-        self._body.addLayout(part)
         field.set_text(text)
-        self.fields[field.column] = field
+        self._fields[field.column] = field
 
     def _book_part(self, settings: BookSettings) -> None:
         self._add(self.tr("&Name of the book"), TextField("name"), settings.name)
@@ -96,7 +130,7 @@ class BookSettingsDialog(QDialog):
         self._add(self.tr("&Crop"), crop, settings.crop)
         crop.changed.connect(self._tell_crop)
 
-    def _numbers_part(self, settings: BookSettings) -> None:
+    def _numbers_part(self, settings: BookSettings) -> Iterator[None]:
         self._part(
             self.tr("What the numbers rest on"),
             self.tr(
@@ -121,6 +155,7 @@ class BookSettingsDialog(QDialog):
             ChoiceField("founders_as", kinds),
             settings.founders_as,
         )
+        yield
         self._add(
             self.tr("Fixation of a founder &variety, 0 to 1"),
             NumberField("variety_fixation", self.tr("1: breeds true")),
@@ -138,16 +173,17 @@ class BookSettingsDialog(QDialog):
             value = getattr(settings, name)
             self._add(label, NumberField(name), "" if value is None else f"{value:g}")
         self._tell_crop()
+        yield
 
     def _tell_crop(self) -> None:
         """What a blank means with the crop that stands there."""
-        facts = crop_named(self.fields["crop"].text())
+        facts = crop_named(self._fields["crop"].text())
         usual = {
             "outcrossing": None if facts is None else facts.outcrossing,
             "double_reduction": 0.0 if facts is None else facts.double_reduction,
         }
         for name, value in usual.items():
-            field = self.fields.get(name)
+            field = self._fields.get(name)
             if isinstance(field, NumberField):
                 field.editor.setPlaceholderText(
                     self.tr("not known")
@@ -160,7 +196,7 @@ class BookSettingsDialog(QDialog):
             self.tr("Dates"),
             self.tr("How a typed 3/5 is read. This goes for you, in every book."),
         )
-        self.orders = QButtonGroup(self)
+        self._orders = QButtonGroup(self)
         for word, text in (
             ("day-month", self.tr("3/5 is the 3rd of May: day, then month")),
             ("month-day", self.tr("3/5 is the 5th of March: month, then day")),
@@ -168,7 +204,7 @@ class BookSettingsDialog(QDialog):
             button = QRadioButton(text)
             button.setObjectName(word)
             button.setChecked(self._preferences.date_order == word)
-            self.orders.addButton(button)
+            self._orders.addButton(button)
             self._body.addWidget(button)
 
     def values(self) -> dict[str, Any]:

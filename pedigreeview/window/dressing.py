@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
+from shiboken6 import isValid
 
 from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.style import dress, put_on, sheet_of_now, system_name, worn
@@ -60,6 +61,9 @@ class Dressing(QObject):
         shown = self._window.pages.currentWidget()
         assert shown is not None
         hidden = [page for page in self._window.every_page() if page is not shown]
+        for page in self._window.every_page():
+            if isinstance(page, BookPage):
+                page.hear_sheet(self._sheet)
         self._turns.clear()
         self._turns.extend(self._turns_of(shown))
         self._turns.append(partial(self._show_again, shown))
@@ -84,7 +88,12 @@ class Dressing(QObject):
 
     def _turns_of(self, page: QWidget) -> list[Callable[[], object]]:
         parts = page.wardrobe() if isinstance(page, BookPage) else [page]
-        return [partial(part.setStyleSheet, self._sheet) for part in parts]
+        return [partial(self._dress, part) for part in parts]
+
+    def _dress(self, part: QWidget) -> None:
+        # A line of a list may have gone before its turn came.
+        if isValid(part):
+            part.setStyleSheet(self._sheet)
 
     def _show_again(self, shown: QWidget) -> None:
         try:

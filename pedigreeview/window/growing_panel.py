@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
@@ -14,6 +14,7 @@ from pedigreeview.window.curve import CurveFigure
 from pedigreeview.window.growing_question import GrowingAnswer, GrowingQuestion, grow
 from pedigreeview.window.growing_target import GrowingTarget
 from pedigreeview.window.labels import clear, column, heading, rule, sentence
+from pedigreeview.window.slices import Slices
 from pedigreeview.window.strips import WorkStrip
 from pedigreeview.window.style import step
 from pedigreeview.window.words import number
@@ -72,6 +73,8 @@ class GrowingPanel(QWidget):
         self._delay.setInterval(_PAUSE)
         self._delay.timeout.connect(self.ask)
         self.target.changed.connect(self._delay.start)
+        self.target.made.connect(self.ask)
+        self._slices: Slices | None = None
         self._narrow: bool | None = None
         self._arrange()
 
@@ -91,6 +94,12 @@ class GrowingPanel(QWidget):
         self._halves.setColumnStretch(0, 1)
         self._halves.setColumnStretch(1, 0 if narrow else 1)
 
+    def finish(self) -> None:
+        """Make at once what comes in slices: the fields, and the answer below them."""
+        self.target.finish()
+        if self._slices is not None:
+            self._slices.finish()
+
     # Asking -------------------------------------------------------------------------------------
 
     def show_book(self, net: PedigreeNetwork | None, wanted: list[tuple[str, str]]) -> None:
@@ -109,8 +118,10 @@ class GrowingPanel(QWidget):
             self._delay.start()
 
     def ask(self) -> None:
-        """Ask planning, unless the same was asked before."""
+        """Ask planning; as soon as the fields are there."""
         self._delay.stop()
+        if self.target.making:
+            return
         net, question = self._net, self.target.question()
         if net is None or not self.isVisible():
             return
@@ -144,7 +155,7 @@ class GrowingPanel(QWidget):
     def _failed(self, fault: Fault) -> None:
         self.work.end()
         self.answer = None
-        clear(self._answers)
+        self._clear()
         self.told.setText(fault.sentence())
         self.told.show()
         self.figure.show_curves([], 0.95)
@@ -162,12 +173,24 @@ class GrowingPanel(QWidget):
         if asked is None:
             return
         self.answer = answer
-        clear(self._answers)
+        self._clear()
         self.told.setText(answer.wish)
         self._figured.setVisible(bool(answer.curves))
         self.figure.show_curves(answer.curves, asked.assurance)
         self._read()
+        self._slices = Slices(self._below(answer, asked), self)
+
+    def _clear(self) -> None:
+        if self._slices is not None:
+            self._slices.stop()
+            self._slices.deleteLater()
+            self._slices = None
+        clear(self._answers)
+
+    def _below(self, answer: GrowingAnswer, asked: GrowingQuestion) -> Iterator[None]:
+        """The parts below the figure, one at a time."""
         self._plans(answer, asked)
+        yield
         self._road(answer)
         if answer.flowers is not None:
             words = [answer.flowers.sentence(), *answer.flowers.rates.sentences()]
@@ -176,18 +199,20 @@ class GrowingPanel(QWidget):
             self._part(
                 self.tr("Which of those that show it breed true"), [answer.families.sentence()]
             )
-        self._schedules(answer)
+        yield
+        yield from self._schedules(answer)
+        yield
         self._drag(answer, asked)
         if answer.notes:
             self._part(self.tr("What is taken for granted"), answer.notes)
 
     def _part(self, title: str, words: Sequence[str]) -> QVBoxLayout:
         part = column(max(2, step() // 2))
+        self._answers.addLayout(part)
         part.addWidget(rule())
         part.addWidget(heading(title, 3))
         for text in words:
             part.addWidget(sentence(text))
-        self._answers.addLayout(part)
         return part
 
     def _table(
@@ -197,6 +222,7 @@ class GrowingPanel(QWidget):
         s = step()
         holder = QWidget()
         holder.setObjectName(name)
+        part.addWidget(holder)
         grid = QGridLayout(holder)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(3 * s)
@@ -207,7 +233,6 @@ class GrowingPanel(QWidget):
             for at, text in enumerate(cells):
                 grid.addWidget(self._cell(text, "text", at), row, at)
         grid.setColumnStretch(len(heads), 1)
-        part.addWidget(holder)
 
     def _cell(self, text: str, role: str, at: int) -> QLabel:
         label = sentence(text, role)
@@ -279,7 +304,7 @@ class GrowingPanel(QWidget):
                 [self.tr("Not followed for tetraploids, nor for more than six genes together.")],
             )
 
-    def _schedules(self, answer: GrowingAnswer) -> None:
+    def _schedules(self, answer: GrowingAnswer) -> Iterator[None]:
         def share(value: float) -> str:
             return f"{100 * value:.4g}%"
 
@@ -308,6 +333,7 @@ class GrowingPanel(QWidget):
                 for line, sib in zip(answer.selfing, answer.sibs, strict=False)
             ],
         )
+        yield
         part.addSpacing(step())
         self._table(
             part,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
@@ -13,7 +14,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QRadioButton,
     QSpinBox,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -21,20 +21,24 @@ from pedigreeview.window.forms.fields import PlantField
 from pedigreeview.window.growing_question import GrowingQuestion, TypedGenes
 from pedigreeview.window.labels import Flow, column, sentence, set_apart
 from pedigreeview.window.relatedness_choice import chooser
+from pedigreeview.window.slices import Slices
 from pedigreeview.window.style import step
 
 if TYPE_CHECKING:
-    from PySide6.QtWidgets import QAbstractSpinBox
-
     from pedigreeview.window.desk import Desk
 
 __all__ = ["GrowingTarget"]
 
+_AT_ONCE = 3
+"""Fields that are made in one slice."""
+
 
 class GrowingTarget(QWidget):
-    """The fields; every change is told."""
+    """The fields; every change is told.  The numbers come in slices after the parents."""
 
     changed = Signal()
+    made = Signal()
+    """All fields are there."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -62,14 +66,30 @@ class GrowingTarget(QWidget):
         body.addLayout(kind)
         self.wish_words = sentence("", "soft")
         body.addWidget(self.wish_words)
-        body.addWidget(self._numbers())
-        body.addLayout(self._terms())
-        self._turn()
-
-    def _numbers(self) -> QWidget:
-        """Genes counted by rule and by the parent that brings them."""
-        s = step()
         self.numbers = QWidget()
+        self.counts: dict[str, tuple[QSpinBox, QSpinBox]] = {}
+        body.addWidget(self.numbers)
+        self._cells: list[tuple[QWidget, QWidget]] = []
+        self._terms = column(s)
+        body.addLayout(self._terms)
+        self._turn()
+        for field in (self.seed, self.pollen):
+            field.changed.connect(self.changed)
+        self._slices = Slices(self._rest(), self)
+        self._slices.done.connect(self.made)
+
+    @property
+    def making(self) -> bool:
+        """Whether fields are still to come."""
+        return self._slices.making
+
+    def finish(self) -> None:
+        """Make the fields that are still to come."""
+        self._slices.finish()
+
+    def _count_genes(self) -> None:
+        """Genes counted by rule and by the parent that brings them, made when first wanted."""
+        s = step()
         grid = QGridLayout(self.numbers)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(2 * s)
@@ -81,7 +101,6 @@ class GrowingTarget(QWidget):
         )
         for at, words in enumerate(heads):
             grid.addWidget(sentence(words, "caption"), 0, at)
-        self.counts: dict[str, tuple[QSpinBox, QSpinBox]] = {}
         for row, (rule, words) in enumerate(
             (
                 ("recessive", self.tr("recessive genes")),
@@ -124,14 +143,12 @@ class GrowingTarget(QWidget):
         grid.addWidget(sentence(self.tr("Neighbours are")), 4, 0)
         grid.addWidget(self.linkage, 4, 1, 1, 2)
         grid.setColumnStretch(3, 1)
-        return self.numbers
 
-    def _terms(self) -> QVBoxLayout:
-        """Assurance, losses, bed and what the plant shall be."""
+    def _rest(self) -> Iterator[None]:
+        """Assurance, losses, bed and what the plant shall be, some fields at a time."""
         s = step()
-        outer = column(s)
         terms = Flow(s)
-        outer.addLayout(terms)
+        self._terms.addLayout(terms)
         self.at_least = self._count(1, 50, 1)
         self.assurance = self._count(50, 99, 95)
         self.germination = self._count(1, 100, 90)
@@ -159,29 +176,27 @@ class GrowingTarget(QWidget):
             (self.tr("Chromosome of a kept gene"), self.chromosome),
             (self.tr("and its place there"), self.position),
         )
-        self._cells: list[tuple[QWidget, QWidget]] = []
-        for words, field in cells:
+        for at, (words, field) in enumerate(cells, 1):
             field.setAccessibleName(words)
             cell = QWidget()
+            terms.addWidget(cell)
             held = QHBoxLayout(cell)
             held.setContentsMargins(0, 0, 0, 0)
             held.setSpacing(max(2, s // 2))
             held.addWidget(sentence(words), 1)
             held.addWidget(field)
-            terms.addWidget(cell)
             self._cells.append((cell, field))
-        self.fit()
+            if at % _AT_ONCE == 0:
+                self.fit()
+                yield
         self.fixed = QCheckBox(self.tr("The wanted plant shall breed true"))
         self.fixed.setChecked(True)
         self.markers = QCheckBox(self.tr("Carriers can be told by a marker"))
         ticks = Flow(2 * s)
-        outer.addLayout(ticks)
+        self._terms.addLayout(ticks)
         for tick in (self.fixed, self.markers):
             tick.toggled.connect(lambda _: self.changed.emit())
             ticks.addWidget(tick)
-        for field in (self.seed, self.pollen):
-            field.changed.connect(self.changed)
-        return outer
 
     def fit(self) -> None:
         """Cells of one width, so that those below each other stand in line."""
@@ -197,11 +212,6 @@ class GrowingTarget(QWidget):
         box.setValue(value)
         box.valueChanged.connect(lambda _: self.changed.emit())
         return box
-
-    def spins(self) -> list[QAbstractSpinBox]:
-        """All number fields."""
-        pairs = [box for pair in self.counts.values() for box in pair]
-        return [*pairs, self.additive, self.alleles, self.at_least, self.assurance, self.bed]
 
     # What is asked ------------------------------------------------------------------------------
 
@@ -232,6 +242,7 @@ class GrowingTarget(QWidget):
 
     def question(self) -> GrowingQuestion:
         """What planning is to be asked."""
+        self.finish()
         typed = None
         if self.by_numbers.isChecked():
             recessive, dominant = (
@@ -264,6 +275,8 @@ class GrowingTarget(QWidget):
 
     def _turn(self) -> None:
         numbers = self.by_numbers.isChecked()
+        if numbers and not self.counts:
+            self._count_genes()
         self.numbers.setVisible(numbers)
         self.wish_words.setVisible(not numbers)
         self.changed.emit()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
@@ -11,7 +12,12 @@ from PySide6.QtWidgets import QListWidget, QListWidgetItem, QStackedWidget
 from pedigreeview.window.book_page import BookPage
 from pedigreeview.window.desk import Desk
 from pedigreeview.window.errands import Errands
+from pedigreeview.window.judging.genes_panel import GenesPanel
+from pedigreeview.window.judging.hybrid_panel import HybridPanel
+from pedigreeview.window.judging.line_panel import LinePanel
 from pedigreeview.window.judging.panel import JudgingPanel, Write
+from pedigreeview.window.judging.segregation_panel import SegregationPanel
+from pedigreeview.window.judging.selection_panel import SelectionPanel
 from pedigreeview.window.list_heights import fit_heights
 from pedigreeview.window.page_side import PageSide, beside
 from pedigreeview.window.style import step
@@ -23,7 +29,14 @@ if TYPE_CHECKING:
 
 __all__ = ["PARTS", "JudgingPage"]
 
-PARTS = ("segregation", "hybrids", "genes", "lines", "selection")
+_PANELS: dict[str, type[JudgingPanel]] = {
+    "segregation": SegregationPanel,
+    "hybrids": HybridPanel,
+    "genes": GenesPanel,
+    "lines": LinePanel,
+    "selection": SelectionPanel,
+}
+PARTS = tuple(_PANELS)
 
 
 class JudgingPage(BookPage):
@@ -66,7 +79,14 @@ class JudgingPage(BookPage):
         outer.addWidget(self.parts, 1)
         self.setFocusProxy(self.list)
         self._fit()
+        # Without its part, which comes in the next slice, or with the book.
+        self.list.blockSignals(True)
         self.list.setCurrentRow(0)
+        self.list.blockSignals(False)
+
+    def rest(self) -> Iterator[None]:
+        self._turn(self.part())
+        yield
 
     def panel(self, name: str) -> JudgingPanel:
         """A part of the page, made now if need be."""
@@ -82,28 +102,7 @@ class JudgingPage(BookPage):
         return held
 
     def _make(self, name: str) -> JudgingPanel:
-        made: type[JudgingPanel]
-        if name == "segregation":
-            from pedigreeview.window.judging.segregation_panel import SegregationPanel
-
-            made = SegregationPanel
-        elif name == "hybrids":
-            from pedigreeview.window.judging.hybrid_panel import HybridPanel
-
-            made = HybridPanel
-        elif name == "genes":
-            from pedigreeview.window.judging.genes_panel import GenesPanel
-
-            made = GenesPanel
-        elif name == "lines":
-            from pedigreeview.window.judging.line_panel import LinePanel
-
-            made = LinePanel
-        else:
-            from pedigreeview.window.judging.selection_panel import SelectionPanel
-
-            made = SelectionPanel
-        return made(self._errands, self._desk, self._write)
+        return _PANELS[name](self._errands, self._desk, self._write)
 
     def part(self) -> str:
         """The part on show."""
@@ -116,15 +115,22 @@ class JudgingPage(BookPage):
 
     def show_opened(self, opened: Opened | None) -> None:
         """Another book, or none."""
+        fresh = self._net is None
         self._net = opened.net if opened is not None else None
         self._picked, self._marked = (), ""
-        # What was chosen in the book before means nothing in this one.
         for panel in self._panels.values():
+            if fresh:
+                panel.take_picked(())
+                panel.mark("")
+                panel.show_net(self._net)
+                continue
+            # What was chosen in the book before means nothing in this one.
             panel.forget()
             self.parts.removeWidget(panel)
             panel.hide()
             panel.deleteLater()
-        self._panels = {}
+        if not fresh:
+            self._panels = {}
         self._turn(self.part())
 
     def book_changed(self, opened: Opened, change: Change) -> None:

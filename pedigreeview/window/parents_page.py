@@ -220,7 +220,13 @@ class ParentsPage(BookPage):
 
     @property
     def growing(self) -> GrowingPanel:
-        """How many to grow, made when it is first wanted."""
+        """How many to grow, made when it is first wanted, and whole."""
+        panel = self._growing_frame()
+        panel.finish()
+        return panel
+
+    def _growing_frame(self) -> GrowingPanel:
+        """The same, whose fields may still be on their way."""
         if self._growing is None:
             panel = self._growing = GrowingPanel(self._errands, self._desk)
             self._add_part("growing", panel)
@@ -371,7 +377,7 @@ class ParentsPage(BookPage):
         """Show one of the three parts."""
         self.tabs[name].setChecked(True)
         if name == "growing":
-            panel = self.growing
+            panel = self._growing_frame()
             self.stack.setCurrentWidget(self._parts[name])
             panel.ask()
         elif name == "several":

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import (
@@ -48,6 +49,7 @@ from pedigreeview.window.record_cells import shown_value
 from pedigreeview.window.record_words import about_words, choice_words, table_words
 from pedigreeview.window.records_model import RecordsModel
 from pedigreeview.window.score_sheet import ScoreSheet
+from pedigreeview.window.slices import Slices
 from pedigreeview.window.style import step
 from pedigreeview.window.words import count, number
 
@@ -231,6 +233,8 @@ class RecordsPage(BookPage):
         self._untold = True
         """No book was shown yet: a list that gets the focus marks its first line by itself."""
         self._scores: ScoreSheet | None = None
+        self._filling: Slices | None = None
+        """What fills the score sheet, in the turn after the one that made it."""
         self._beds: BedPlan | None = None
         self._picked: tuple[str, ...] = ()
         self._at = ""
@@ -270,13 +274,26 @@ class RecordsPage(BookPage):
 
     @property
     def scores(self) -> ScoreSheet:
-        """The score sheet, made when it is first wanted."""
+        """The score sheet, made when it is first wanted, with what it shows."""
+        made = self._score_sheet()
+        if self._filling is not None:
+            self._filling.finish()
+        return made
+
+    def _score_sheet(self) -> ScoreSheet:
+        """The same, which may still be empty."""
         if self._scores is None:
             made = self._scores = ScoreSheet(self._desk, self._preferences)
             made.trait_wanted.connect(self.trait_wanted)
             made.take_picked(self._picked)
             self.stack.addWidget(made)
+            self._filling = Slices(self._fill_scores(made), self)
         return self._scores
+
+    def _fill_scores(self, sheet: ScoreSheet) -> Iterator[None]:
+        opened = self._desk.opened
+        sheet.show_network(opened.net if opened is not None else None)
+        yield
 
     @property
     def beds(self) -> BedPlan:
@@ -431,8 +448,10 @@ class RecordsPage(BookPage):
             self.model.show_table(book, table)
             self._tell_rows()
         elif table == SCORES:
-            self.stack.setCurrentWidget(self.scores)
-            self.scores.show_network(net)
+            new = self._scores is None
+            self.stack.setCurrentWidget(self._score_sheet())
+            if not new:
+                self.scores.show_network(net)
         else:
             self.stack.setCurrentWidget(self.beds)
             self.beds.show_network(net)

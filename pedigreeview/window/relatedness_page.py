@@ -7,7 +7,7 @@ in focus are listed too.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -102,7 +102,10 @@ class _Scale(QWidget):
 
 
 class RelatednessPage(BookPage):
-    """The choice of plants above, the map in the middle, lists at the side."""
+    """The choice of plants above, the map in the middle, lists at the side.
+
+    Whoever makes the page goes through `rest`: the map and the lists come in slices.
+    """
 
     _moved = Signal(int, int)
     """Steps done and steps of the table under way; sent from the thread that makes it."""
@@ -122,6 +125,7 @@ class RelatednessPage(BookPage):
         self._picked: tuple[str, ...] = ()
         self._focus = ""
         self._stale = False
+        self._whole = False
         self.made: MadeTable | None = None
         self._text = 1.0 if preferences is None else preferences.text_size / 100
         self._preferences = preferences
@@ -135,17 +139,22 @@ class RelatednessPage(BookPage):
         self._bar = bar
         self._moved.connect(self._show_progress)
         outer.addWidget(self.work)
-        across = QHBoxLayout()
-        across.setSpacing(0)
-        across.addWidget(self._middle(), 1)
-        self.lists = RelatednessLists(errands)
+        self._across = QHBoxLayout()
+        self._across.setSpacing(0)
+        self._across.addWidget(self._middle(), 1)
+        outer.addLayout(self._across, 1)
+
+    def rest(self) -> Iterator[None]:
+        self._map_of()
+        yield
+        self.lists = RelatednessLists(self._errands)
         self.lists.plant_wanted.connect(self.plant_wanted)
         self.lists.pair_wanted.connect(self.show_pair)
         self.lists.pair_closed.connect(self.map.setFocus)
         self.lists.lit.connect(self.map.light)
-        across.addWidget(self.lists)
-        outer.addLayout(across, 1)
+        self._whole = True
         self._fit()
+        self._across.addWidget(self.lists)
 
     def _tools(self) -> QWidget:
         s = step()
@@ -207,7 +216,16 @@ class RelatednessPage(BookPage):
         for label in (self.empty_title, self.empty_words):
             empty.addWidget(label)
         empty.addStretch(1)
+        self.stack.addWidget(self.empty)
+        return self.stack
+
+    def _map_of(self) -> None:
+        """The map with what is read off it; with large type the words go on further down."""
+        s = step()
         full = QWidget()
+        self._full = scrolled(full)
+        self._full.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.stack.addWidget(self._full)
         body = column(s)
         body.setContentsMargins(2 * s, s, s, s)
         full.setLayout(body)
@@ -230,12 +248,6 @@ class RelatednessPage(BookPage):
         told.addStretch(1)
         foot.addLayout(told, 1)
         body.addLayout(foot)
-        self.stack.addWidget(self.empty)
-        # With large type the words below the map go on further down.
-        self._full = scrolled(full)
-        self._full.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.stack.addWidget(self._full)
-        return self.stack
 
     # The book -----------------------------------------------------------------------------------
 
@@ -320,6 +332,8 @@ class RelatednessPage(BookPage):
         self._fit()
 
     def _fit(self) -> None:
+        if not self._whole:
+            return
         self.map.setMinimumHeight(min(30 * step(), max(12 * step(), self.height() // 2)))
         self.lists.setFixedWidth(min(44 * step(), max(22 * step(), self.width() * 3 // 10)))
 

@@ -77,7 +77,8 @@ class CrossBoard(QWidget):
         self.undo = UndoLine(desk)
         body.addWidget(self.undo)
         body.addWidget(self._ground(), 1)
-        body.addWidget(self._foot())
+        self._foot = self._foot_of()
+        body.addWidget(self._foot)
 
     def _ground(self) -> QScrollArea:
         s = step()
@@ -85,9 +86,33 @@ class CrossBoard(QWidget):
         row = QHBoxLayout(inner)
         row.setSpacing(s)
         row.setContentsMargins(0, 0, 0, 0)
-        self.columns: dict[str, BoardColumn] = {}
-        for stage, title in stage_words().items():
-            made = self.columns[stage] = BoardColumn(stage, title)
+        self._columns: dict[str, BoardColumn] = {}
+        self._row, self._stages = row, iter(stage_words().items())
+        self._area = QScrollArea()
+        self._area.setWidgetResizable(True)
+        self._area.setFrameShape(QFrame.Shape.NoFrame)
+        self._area.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._area.setWidget(inner)
+        self._area.setMinimumHeight(34 * s)
+        return self._area
+
+    @property
+    def columns(self) -> dict[str, BoardColumn]:
+        """The stages, each with its tags, from planned to ended."""
+        while self.add_column():
+            pass
+        return self._columns
+
+    def add_column(self) -> bool:
+        """Make the next stage of the board; False where all are there.
+
+        All are made when one is asked for.  Who has time before makes them one by one.
+        """
+        for stage, title in self._stages:
+            made = self._columns[stage] = BoardColumn(stage, title)
+            if self.undo.styleSheet():
+                made.setStyleSheet(self.undo.styleSheet())
             made.list.sideways.connect(lambda by, stage=stage: self._sideways(stage, by))
             made.list.moved.connect(lambda by, stage=stage: self._moved(stage, by))
             made.list.dropped.connect(lambda codes, stage=stage: self._dropped(stage, codes))
@@ -98,17 +123,11 @@ class CrossBoard(QWidget):
             made.list.selectionModel().currentChanged.connect(
                 lambda *_, made=made: self._came_in(made)
             )
-            row.addWidget(made)
-        self._area = QScrollArea()
-        self._area.setWidgetResizable(True)
-        self._area.setFrameShape(QFrame.Shape.NoFrame)
-        self._area.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._area.setWidget(inner)
-        self._area.setMinimumHeight(34 * s)
-        return self._area
+            self._row.addWidget(made)
+            return True
+        return False
 
-    def _foot(self) -> QWidget:
+    def _foot_of(self) -> QFrame:
         s = step()
         foot = QFrame()
         foot.setProperty("role", "sheet")
@@ -121,6 +140,11 @@ class CrossBoard(QWidget):
         self._buttons = Flow(s)
         held.addLayout(self._buttons)
         return foot
+
+    def wardrobe(self) -> list[QWidget]:
+        """What takes the style sheet of another look, one at a time."""
+        head: list[QWidget] = [self.year, self.shown, self.plan, self.undo, self._foot]
+        return [*head, self._area.horizontalScrollBar(), *self._columns.values()]
 
     # The book -----------------------------------------------------------------------------------
 
@@ -328,7 +352,8 @@ class CrossBoard(QWidget):
         card = self._card()
         if card is None:
             return
-        menu = QMenu(self)
+        # Of a part that wears the look; the board itself does not.
+        menu = QMenu(self._foot)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         for code in dict.fromkeys((card.seed_parent, card.pollen_parent)):
             if code:

@@ -8,7 +8,7 @@ from __future__ import annotations
 import datetime
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent, QShowEvent
@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QPushButton,
     QSizePolicy,
+    QVBoxLayout,
     QWidget,
 )
 
@@ -56,8 +57,10 @@ __all__ = ["DueList"]
 _DUE = "season:due"
 _SHOWN = 40
 """Items of a group that are shown before one asks for the rest."""
-_AT_FIRST, _AT_A_TIME = 16, 5
-"""Lines that are made at once; more of them fit no window."""
+_AT_FIRST, _AT_A_TIME = 10, 4
+"""Lines that are made at once, and then at each turn; the first ones fill a window."""
+_IN_A_HOLDER = 5
+"""Lines that are dressed at once in another look."""
 _GROUPS = ("late", "now", "soon", "any time")
 
 
@@ -137,6 +140,9 @@ class DueList(QWidget):
         self._eager = False
         """The keys are to go to the first thing to do, once it has come."""
         self.items: list[_Item] = []
+        self._sheet = ""
+        self._holders: list[QWidget] = []
+        """What the lines lie in, a few in each, so that another look is put on bit by bit."""
         self._built: object = None
         """What the list was last made of."""
         self._lines: Iterator[Callable[[], object]] = iter(())
@@ -183,6 +189,30 @@ class DueList(QWidget):
         for widget in (self.day, self.kind, self.print_button, self.shown):
             head.addWidget(widget)
         return head
+
+    # The look -----------------------------------------------------------------------------------
+
+    def hear_sheet(self, sheet: str) -> None:
+        """The style sheet of the look that lines made from now on wear; '' for the usual one."""
+        self._sheet = sheet
+
+    def wardrobe(self) -> list[QWidget]:
+        """What takes the style sheet of another look, one at a time."""
+        head = [self.day, self.kind, self.print_button, self.shown]
+        return [*head, self.undo, self._area.verticalScrollBar(), *self._holders]
+
+    def _add(self, line: QWidget, *more: Any) -> None:
+        """Add a line to the list, in a holder with a few others."""
+        layout = self._holders[-1].layout() if self._holders else None
+        if not isinstance(layout, QVBoxLayout) or layout.count() >= _IN_A_HOLDER:
+            layout = column(step())
+            holder = QWidget()
+            holder.setLayout(layout)
+            if self._sheet:
+                holder.setStyleSheet(self._sheet)
+            self._holders.append(holder)
+            self._list.addWidget(holder)
+        layout.addWidget(line, *more)
 
     # The book -----------------------------------------------------------------------------------
 
@@ -243,7 +273,7 @@ class DueList(QWidget):
         self._built = showing
         held = self._place()
         clear(self._list)
-        self.items = []
+        self.items, self._holders = [], []
         self.print_button.setEnabled(bool(wanted))
         self._tell(wanted)
         groups: dict[str, list[Due]] = {word: [] for word in _GROUPS}
@@ -264,7 +294,7 @@ class DueList(QWidget):
             )
         ]
         if not wanted:
-            lines.append(lambda: self._list.addWidget(self._nothing(book, on)))
+            lines.append(lambda: self._add(self._nothing(book, on)))
         lines.append(lambda: self._list.addStretch(1))
         self._lines, self._held = iter(lines), held
         self._add_lines(max(_AT_FIRST, held[0] + 2))
@@ -301,14 +331,14 @@ class DueList(QWidget):
         def item(one: Due) -> None:
             made = self._item(one, on)
             self.items.append(made)
-            self._list.addWidget(made)
+            self._add(made)
 
-        lines: list[Callable[[], object]] = [lambda: self._list.addWidget(heading(title, 3))]
+        lines: list[Callable[[], object]] = [lambda: self._add(heading(title, 3))]
         lines += [partial(item, one) for one in found[:most]]
         if len(found) > most:
             text = self.tr("Show {} more").format(len(found) - most)
             lines.append(
-                lambda: self._list.addWidget(
+                lambda: self._add(
                     action_button(text, lambda: self._open(word)), 0, Qt.AlignmentFlag.AlignLeft
                 )
             )

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut, QShowEvent
 from PySide6.QtWidgets import (
     QListWidget,
     QListWidgetItem,
@@ -40,6 +40,15 @@ DUE, BOARD, TAKES, SHEETS = "due", "board", "takes", "sheets"
 
 
 _Part = DueList | CrossBoard | Takes | TypingIn
+
+_BETWEEN = 1
+"""Milliseconds between two slices of what is made beforehand."""
+_DRESSED = 12
+"""Widgets that are dressed in a slice."""
+
+
+def _wardrobe_of(part: _Part) -> list[QWidget]:
+    return part.wardrobe() if isinstance(part, DueList | CrossBoard) else [part]
 
 
 class SeasonPage(BookPage):
@@ -75,14 +84,21 @@ class SeasonPage(BookPage):
             SHEETS: self._make_sheets,
         }
         self._made: dict[str, _Part] = {}
-        """The parts that were looked at so far; making all four at once would take too long."""
+        """The parts made so far; making all four at once would take too long."""
         self._stale: dict[str, bool] = {}
         """Made parts that were not told of the book yet; whether it is the same after an edit."""
+        self._slices = self._beforehand()
+        self._idle = QTimer(self, singleShot=True, interval=_BETWEEN)
+        self._idle.timeout.connect(self._go_on)
         outer = beside(self, self._side_of())
         self._area = scrolled(self._middle())
         outer.addWidget(self._area, 1)
-        self.parts.setCurrentRow(0)
         self._fit()
+
+    def rest(self) -> Iterator[None]:
+        """What is due: the part that the page begins with."""
+        self._make(DUE)
+        yield
 
     def _side_of(self) -> QWidget:
         s = step()
@@ -155,18 +171,69 @@ class SeasonPage(BookPage):
         held.addWidget(self.stack, 1)
         return middle
 
-    # The parts, each made when it is first looked at --------------------------------------------
+    # The parts, each made when it is first looked at, or before when nothing else is to do ------
 
     def _part(self, word: str) -> _Part:
         """A part, made if need be, and told of the book."""
-        part = self._made.get(word)
-        if part is None:
-            part = self._made[word] = self._makers[word]()
-            self.stack.addWidget(part)
-            self._stale[word] = False
+        part = self._make(word)
         if word in self._stale:
             part.show_book(same=self._stale.pop(word))
         return part
+
+    def _make(self, word: str) -> _Part:
+        part = self._made.get(word)
+        if part is None:
+            part = self._made[word] = self._makers[word]()
+            if isinstance(part, DueList):
+                part.hear_sheet(self.sheet)
+            if self.sheet:
+                for one in _wardrobe_of(part):
+                    one.setStyleSheet(self.sheet)
+            self.stack.addWidget(part)
+            self._stale[word] = False
+        return part
+
+    def _beforehand(self) -> Iterator[None]:
+        """Make the parts that are not on show, a slice at each step."""
+        for word in self._makers:
+            if word in self._made:
+                continue
+            part = self._make(word)
+            yield
+            while isinstance(part, CrossBoard) and part.add_column():
+                yield
+            # The look is put on here too, else the first sight of the part would wait for it.
+            at = 0
+            # Asked for again in each slice: Qt may end some of them between two.
+            while inner := list(reversed(part.findChildren(QWidget)))[at : at + _DRESSED]:
+                for piece in inner:
+                    piece.ensurePolished()
+                at += _DRESSED
+                del inner, piece
+                yield
+            part.ensurePolished()
+            yield
+
+    def _go_on(self) -> None:
+        for _ in self._slices:
+            self._idle.start()
+            return
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._idle.start()
+
+    def hear_sheet(self, sheet: str) -> None:
+        """The sheet that parts made from now on wear."""
+        super().hear_sheet(sheet)
+        due = self._made.get(DUE)
+        if isinstance(due, DueList):
+            due.hear_sheet(sheet)
+
+    def wardrobe(self) -> list[QWidget]:
+        """The side, the bar, the heads, and each part; the lines of what is due by themselves."""
+        found = [self._side, self._area.verticalScrollBar(), self.title, self.hint]
+        return [*found, *(one for part in self._made.values() for one in _wardrobe_of(part))]
 
     def _make_due(self) -> DueList:
         due = DueList(self._desk, self._errands, self._preferences, self._write)
@@ -230,6 +297,8 @@ class SeasonPage(BookPage):
     def show_opened(self, opened: Opened | None) -> None:
         """Another book, or none."""
         self._picked = ()
+        if self.parts.currentRow() < 0:
+            self.parts.setCurrentRow(0)
         self._show(same=False)
 
     def book_changed(self, opened: Opened, change: Change) -> None:

@@ -78,6 +78,8 @@ def page(
     # Another test may have left the program in large type.
     dress(app, "light", 100)
     made = RelatednessPage(errands, None, dialogs.append)
+    for _ in made.rest():
+        pass
     qtbot.addWidget(made)
     made.resize(1150, 650)
     made.show_opened(opened)
