@@ -297,8 +297,9 @@ class SeasonPage(BookPage):
     def show_opened(self, opened: Opened | None) -> None:
         """Another book, or none."""
         self._picked = ()
-        if self.parts.currentRow() < 0:
-            self.parts.setCurrentRow(0)
+        if not self.parts.selectedItems():
+            # A list that gets the focus before has its first line, but not chosen.
+            self.parts.setCurrentRow(max(0, self.parts.currentRow()))
         self._show(same=False)
 
     def book_changed(self, opened: Opened, change: Change) -> None:

@@ -64,6 +64,10 @@ def click(qtbot: QtBot, widget: QPushButton) -> None:
 # Due --------------------------------------------------------------------------------------------
 
 
+def test_the_part_on_show_is_marked_in_the_list(season: SeasonPage):
+    assert [item.text().split("  ")[0] for item in season.parts.selectedItems()] == ["Due"]
+
+
 def test_work_stands_in_groups_with_what_it_rests_on(season: SeasonPage):
     on = datetime.date.today()
     states = [item.one.state(on) for item in season.due.items]
