@@ -1,8 +1,8 @@
 """Where a card lies on a picture: at the right side, and never on what is being looked at.
 
-It comes to the same place from plant to plant, as tall as the ground there is free; where that is
-not enough it stays where it was, then it goes near its plant, on the emptiest ground.  What lies
-where is said by `free_ground`.
+It comes to the same place from plant to plant, as tall as the ground there is free.  Only where not
+even a folded card has room there it lies where it was, or near its plant, on the emptiest ground.
+What lies where is said by `free_ground`.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ from PySide6.QtCore import QRectF, QSizeF
 
 from pedigreeview.drawing.free_ground import Boxes, Ground, boxes_of
 
-__all__ = ["Spot", "home_spot", "spot_at", "spot_for"]
+__all__ = ["Spot", "home_spot", "settled_spot", "spot_at", "spot_for"]
 
 _WAYS = 28
 """Steps across and down at which a spot is tried."""
@@ -64,14 +64,28 @@ def spot_for(
     wanted : sizes, the best first; those of one width are taken for all heights between
     was : where the card lies now; it stays there if it can
     """
-    home = home_spot(lying, wanted, gap)
+    settled = settled_spot(lying, wanted, gap, was)
+    if settled is not None:
+        return settled
     stays = _staying(lying, wanted, gap, was) if was is not None else None
+    return stays or _nearby(lying, wanted, gap, was)
+
+
+def settled_spot(
+    lying: Ground, wanted: Sequence[QSizeF], gap: float, was: QRectF | None = None
+) -> Spot | None:
+    """A good spot at the right side; none where it can only lie elsewhere.
+
+    wanted, was : as for `spot_for`
+    """
+    home = home_spot(lying, wanted, gap)
+    if was is None or abs(was.right() - _inner(lying, gap).right()) >= 1.0:
+        return home
+    stays = _staying(lying, wanted, gap, was)
     if home is None or stays is None:
-        return home or stays or _nearby(lying, wanted, gap, was)
-    # At the right side it stays high or low, unless it could show much more of itself.
-    beside = abs(stays.rect.right() - home.rect.right()) < 1.0
-    much = stays.rect.height() >= _MUCH * home.rect.height()
-    return stays if beside and much else home
+        return home or stays
+    # It stays high or low, unless it could show much more of itself.
+    return stays if stays.rect.height() >= _MUCH * home.rect.height() else home
 
 
 def _staying(lying: Ground, wanted: Sequence[QSizeF], gap: float, was: QRectF) -> Spot | None:

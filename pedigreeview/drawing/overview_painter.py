@@ -71,11 +71,13 @@ class _Kin:
     near: bool
 
 
-def band_name(generation: int) -> str:
-    """What a band is called."""
+def band_name(generation: int, *, short: bool = False) -> str:
+    """What a band is called; short: with the word for a generation cut short."""
     if generation < 0:
         return "In loops"
-    return "Founders" if generation == 0 else f"Generation {generation}"
+    if generation == 0:
+        return "Founders"
+    return f"Gen. {generation}" if short else f"Generation {generation}"
 
 
 class OverviewPainter:
@@ -346,6 +348,7 @@ class OverviewPainter:
             return
         theme, overview, text = self.theme, self.overview, frame.text
         every = max(1, int(np.ceil(16.0 * text / frame.down)))
+        short = self._cut_short(frame)
         for band in seen:
             if band % every:
                 continue
@@ -357,7 +360,7 @@ class OverviewPainter:
             count = QLocale().toString(int(overview.counts[band]))
             small = font(theme, 11.0 * text)
             beside = 0.0 if two else QFontMetricsF(small).horizontalAdvance(count) + 8
-            name = self._in_room(int(overview.generations[band]), 13.0 * text, room - beside)
+            name = band_name(int(overview.generations[band]), short=short)
             painter.drawText(
                 QPointF(left, middle + (-1 if two else 4.5) * text),
                 elided(theme, 13.0 * text, name, room - beside, strong=True),
@@ -372,13 +375,23 @@ class OverviewPainter:
                 side = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
                 painter.drawText(right, side, count)
 
-    def _in_room(self, generation: int, size: float, room: float) -> str:
-        """The name of a band, with its word cut short where the whole has no room."""
-        name = band_name(generation)
-        if generation <= 0:
-            return name
-        type_ = QFontMetricsF(font(self.theme, size, strong=True))
-        return name if type_.horizontalAdvance(tell(name)) <= room else f"Gen. {generation}"
+    def _cut_short(self, frame: Frame) -> bool:
+        """Whether the word of all names is cut short, as one of them has no room for the whole.
+
+        All of the map are asked, so that a name stays as it is while one pans.
+        """
+        text, overview = frame.text, self.overview
+        type_ = QFontMetricsF(font(self.theme, 13.0 * text, strong=True))
+        small = QFontMetricsF(font(self.theme, 11.0 * text))
+        room, two = frame.margin - 20.0, frame.down >= 34 * text
+        for generation, count in zip(overview.generations, overview.counts, strict=True):
+            if generation <= 0:
+                continue
+            written = QLocale().toString(int(count))
+            beside = 0.0 if two else small.horizontalAdvance(written) + 8
+            if type_.horizontalAdvance(tell(band_name(int(generation)))) > room - beside:
+                return True
+        return False
 
     def locator(self, width: int, height: int, ratio: float = 1.0) -> QImage:
         """The whole map, small, without lines."""

@@ -41,7 +41,7 @@ from pedigreeview.drawing.moving import draw_moving, rested
 from pedigreeview.drawing.placing import Placed, PlacedBlock
 from pedigreeview.drawing.signs import colour, pen, reciprocal, sign
 from pedigreeview.drawing.strokes import Stroke, strokes
-from pedigreeview.drawing.tags import BACK, FAR, Dress, draw_tag, font, shortened
+from pedigreeview.drawing.tags import BACK, FAR, Dress, draw_tabs, draw_tag, font, shortened
 from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, contrast, sizes, softened
 
@@ -132,6 +132,10 @@ def paint(
         # Their rectangles are there already: only what is marked is drawn on them.
         marked = {focus_key, selected, scene.selected, hover, *pins, *lit.blocks, *pair}
         seen = [item for item in seen if item.block.key in marked]
+    tabbed: list[tuple[Block, QRectF, Dress]] = []
+    if scene.moved is not None:
+        # A tag that moves is one image with its tabs: those of others lie above the focus's ring.
+        seen = sorted(seen, key=lambda item: item.block.key != focus_key)
     for item in seen:
         block = item.block
         dx, dy = scene.moved(item) if scene.moved is not None else (0.0, 0.0)
@@ -150,9 +154,16 @@ def paint(
             if scene.moved is not None and detail >= FAR:
                 draw_moving(painter, placed, block, rect, theme, numbers, detail, dress)
             else:
-                draw_tag(painter, block, rect, theme, numbers, detail=detail, dress=dress)
+                draw_tag(
+                    painter, block, rect, theme, numbers, detail=detail, dress=dress, tabs=False
+                )
+                if block.more_up or block.more_down:
+                    tabbed.append((block, rect, dress))
         else:
             _knots(painter, item, theme, detail, mood, dx, dy, hover == block.key)
+    for block, rect, dress in tabbed:
+        # Above the rings about neighbours, which reach as far.
+        draw_tabs(painter, block, rect, theme, detail=detail, dress=dress)
     painter.restore()
     if bands and names:
         paint_names(painter, placed, theme, detail=detail, clip=clip, text=scene.text)

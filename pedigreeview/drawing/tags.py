@@ -20,7 +20,7 @@ from pedigreeview.drawing.blocks import Block
 from pedigreeview.drawing.founder_marks import marks_of
 from pedigreeview.drawing.patterns import hatch, outlined, share
 from pedigreeview.drawing.signs import chevron, colour, pen, sign
-from pedigreeview.drawing.tabs import TAB_TYPE, has_chevron, tab_rects
+from pedigreeview.drawing.tabs import TAB_TYPE, has_chevron, tab_number, tab_rects
 from pedigreeview.drawing.telling import tell
 from pedigreeview.drawing.theme import Theme, mixed, sizes, softened
 
@@ -32,6 +32,7 @@ __all__ = [
     "NEAR",
     "Dress",
     "draw_swatch",
+    "draw_tabs",
     "draw_tag",
     "elided",
     "font",
@@ -59,7 +60,6 @@ BACK = 0.4
 """Strength of what is put back."""
 _RING = 3.2
 """Pixels that the ring about the focus is thick at least."""
-_MIDDLE_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,11 +180,13 @@ def draw_tag(
     *,
     detail: float = 1.0,
     dress: Dress | None = None,
+    tabs: bool = True,
 ) -> None:
     """One tag, pack or chain.
 
     numbers : each founder's number in the palette
     detail : scale of the picture, which decides what is worth drawing
+    tabs : whether with its tabs; else `draw_tabs` draws them, above the rings of its neighbours
     """
     dress = dress or Dress()
     if block.ghost:
@@ -193,7 +195,7 @@ def draw_tag(
         return
     # The focus is never faded, whatever became of it.
     faded = block.status in ("culled", "lost") and not dress.focus
-    most = _FAINT if dress.faint else BACK if dress.back else 1.0
+    most = _strength(dress)
     # A tint stays as the key shows it.
     plain_paper = not (dress.tint or dress.mixed)
     paper = 0.5 if faded and plain_paper and most == 1.0 else most
@@ -212,9 +214,13 @@ def draw_tag(
         _fixation_bar(painter, block, rect, _soft(theme, most * (0.5 if gone else 1.0)))
         _text(painter, block, rect, _soft(theme, most * (0.9 if gone else 1.0)), detail, dress)
     _rings(painter, rect, theme, dress, detail)
-    if detail >= _TABS:
+    if tabs:
         # On the rings, which would run through their numbers.
-        _tabs(painter, block, rect, plain, detail)
+        draw_tabs(painter, block, rect, theme, detail=detail, dress=dress)
+
+
+def _strength(dress: Dress) -> float:
+    return _FAINT if dress.faint else BACK if dress.back else 1.0
 
 
 def _soft(theme: Theme, share: float) -> Theme:
@@ -465,7 +471,19 @@ def _value(painter: QPainter, theme: Theme, dress: Dress, start: QPointF, room: 
     return wide + patch + 8.0
 
 
-def _tabs(painter: QPainter, block: Block, rect: QRectF, theme: Theme, detail: float) -> None:
+def draw_tabs(
+    painter: QPainter,
+    block: Block,
+    rect: QRectF,
+    theme: Theme,
+    *,
+    detail: float = 1.0,
+    dress: Dress | None = None,
+) -> None:
+    """The tabs of one tag, pack or chain; none on one that is only thought of."""
+    if detail < _TABS or block.ghost or not (block.more_up or block.more_down):
+        return
+    theme = _soft(theme, _strength(dress or Dress()))
     up, down = tab_rects(block, rect, detail)
     for tab, upwards in ((up, True), (down, False)):
         if tab is None:
@@ -477,14 +495,32 @@ def _tabs(painter: QPainter, block: Block, rect: QRectF, theme: Theme, detail: f
         if upwards:
             chevron(painter, tab, upwards, theme["ink_soft"], large)
             continue
-        room, aligned = tab, Qt.AlignmentFlag.AlignCenter
-        if has_chevron(block, detail):
-            head = QRectF(tab.left(), tab.top(), 12 * large, tab.height())
+        room = tab
+        if has_chevron(detail):
+            head = QRectF(tab.left() + large, tab.top(), 11 * large, tab.height())
             chevron(painter, head, upwards, theme["ink_soft"], large)
-            room, aligned = tab.adjusted(11 * large, 0, 0, 0), _MIDDLE_LEFT
-        painter.setFont(font(theme, TAB_TYPE * large))
-        painter.setPen(colour(theme["ink_soft"]))
-        painter.drawText(room, aligned, str(block.more_down))
+            room = tab.adjusted(11.5 * large, 0, -large, 0)
+        _number(painter, block, room, theme, detail)
+
+
+def _number(painter: QPainter, block: Block, room: QRectF, theme: Theme, detail: float) -> None:
+    """How much more there is, in the middle of its room; set narrower where it is wide."""
+    number = tab_number(block.more_down, detail)
+    type_ = font(theme, TAB_TYPE * number.large)
+    # In the types of most machines digits are narrower than they may be.
+    wide = QFontMetricsF(type_).horizontalAdvance(number.text)
+    narrow = min(1.0, (room.width() - 1.8 * number.large) / max(wide, 1.0))
+    painter.save()
+    painter.translate(room.center())
+    painter.scale(narrow, 1.0)
+    painter.setFont(type_)
+    painter.setPen(colour(theme["ink_soft"]))
+    painter.drawText(
+        QRectF(-room.width(), -room.height() / 2, 2 * room.width(), room.height()),
+        Qt.AlignmentFlag.AlignCenter,
+        number.text,
+    )
+    painter.restore()
 
 
 def _focus_ring(painter: QPainter, rect: QRectF, theme: Theme, detail: float) -> None:

@@ -12,7 +12,7 @@ It keeps the seed parent at the left in every language: see `picture_area`.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from functools import partial
 
 from PySide6.QtCore import (
@@ -152,10 +152,12 @@ class PedigreeCanvas(CanvasFit):
         turned = before is not None and before.orientation != placed.orientation
         if before is None or not before.blocks or turned:
             self.first_look()
+            if self._asked:
+                self.look_at(self._asked)
         else:
             whole = self.shows_all()
             self._partly = False
-            scale, target, fitted = self._wanted_view(placed)
+            scale, target, fitted = self._wanted_view(placed, before)
             # What was fitted as a whole and still is goes on to be, as when there is less room.
             self._fitted = fitted or (whole and self._shows_all(scale, target))
             self._pan = (QPointF(self._origin), target)
@@ -238,6 +240,9 @@ class PedigreeCanvas(CanvasFit):
             self._lit = light(self._placed, self._paths)
         self.viewport().update()
 
+    def _brought_out(self) -> Collection[str]:
+        return self._lit.blocks
+
     def lit_paths(self) -> list[tuple[str, ...]]:
         """The lines of descent that are brought out."""
         return list(self._paths)
@@ -311,7 +316,7 @@ class PedigreeCanvas(CanvasFit):
                 paint_signs(painter, self, self._theme, self._hover.removeprefix(_SIGN))
                 draw_band(painter, self.picking.band, self._theme)
                 paint_carrying(painter, self, self._carrying, self._theme)
-            self._ring(painter, self._theme, area)
+            self._ring(painter, look, area)
         finally:
             painter.end()
 
@@ -351,8 +356,7 @@ class PedigreeCanvas(CanvasFit):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self.refit()
-        self.stay_in_sight(event.oldSize())
+        self.sized(event.oldSize())
 
     # Mouse -------------------------------------------------------------------------------------
 
@@ -374,6 +378,7 @@ class PedigreeCanvas(CanvasFit):
                 return
             self._dragging = True
             self._fitted = False
+            self._touched()
             self._stop_moving()
             self._be_still()
             self._origin -= QPointF(spot - self._press) / self._scale
@@ -431,6 +436,7 @@ class PedigreeCanvas(CanvasFit):
         wide, high = float(size.width()), float(size.height())
         target = self._within_picture(self._origin + by, wide, high, self._scale)
         self._came, self._fitted = {}, False
+        self._touched()
         self._pan, self._zooming = (QPointF(self._origin), target), (self._scale, self._scale)
         if self._reduced:
             self._origin = target
@@ -490,6 +496,7 @@ class PedigreeCanvas(CanvasFit):
             self._be_still()
             self._origin -= by / self._scale
             self._fitted = False
+            self._touched()
             self.viewport().update()
         else:
             turn = event.angleDelta().y() or event.angleDelta().x()

@@ -77,6 +77,7 @@ def _signs(canvas: CanvasPlaces) -> dict[Way, tuple[QRectF, str]]:
     clear = canvas.clear_area()
     type_ = font(theme("light"), _TYPE * text, strong=True)
     for way, count in beyond(canvas).items():
+        signs = [held for held, _ in found.values()]
         words = QCoreApplication.translate("Canvas", "{} more").format(number(count))
         wide = QFontMetricsF(type_).horizontalAdvance(words) + 30 * text
         rect = QRectF(0, 0, wide, _HIGH * text)
@@ -90,11 +91,16 @@ def _signs(canvas: CanvasPlaces) -> dict[Way, tuple[QRectF, str]]:
         else:
             rect.moveBottom(area.bottom() - _GAP / 2)
         if way in ("left", "right"):
-            rect.moveTop(_between_bands(canvas, rect.center().y()) - rect.height() / 2)
+            top = _between_bands(canvas, rect)
+            if top is None:
+                # In the gutter there are names at all heights.
+                rect.moveLeft(max(rect.left(), clear.left() + _GAP))
+            else:
+                rect.moveTop(top)
             if clear.intersects(rect):
-                rect.moveTop(_beside_lines(canvas, rect, clear))
+                rect.moveTop(_beside_lines(canvas, rect, clear, signs))
         else:
-            rect.moveLeft(_clear(canvas, rect, clear, [held for held, _ in found.values()]))
+            rect.moveLeft(_clear(canvas, rect, clear, signs))
         found[way] = (rect, words)
     return found
 
@@ -138,50 +144,72 @@ def _free(rect: QRectF, area: QRectF, taken: list[tuple[float, float]]) -> float
     return None
 
 
-def _beside_lines(canvas: CanvasPlaces, rect: QRectF, area: QRectF) -> float:
-    """The upper edge nearest to its own at which a sign lies on no tag, knot or line."""
+def _beside_lines(canvas: CanvasPlaces, rect: QRectF, area: QRectF, signs: list[QRectF]) -> float:
+    """The upper edge nearest to its own at which a sign lies on no other, no tag, knot or line."""
     placed = canvas.placed
-    if placed is None or len(placed.blocks) > _FEW:
+    if placed is None:
         return rect.top()
     start = canvas.to_picture(QPointF(rect.left() - _GAP, area.top()))
     end = canvas.to_picture(QPointF(rect.right() + _GAP, area.bottom()))
-    spans = [
-        (item.y, item.bottom)
-        for item in placed.blocks
-        if item.right > start.x() and item.x < end.x()
-    ]
-    for line in placed.lines:
+    focus = canvas.placed_focus()
+    few = placed.blocks if len(placed.blocks) <= _FEW else () if focus is None else (focus,)
+    tags: list[tuple[float, float]] = []
+    lines: list[tuple[float, float]] = []
+    own: list[tuple[float, float]] = []
+    for item in few:
+        if item.right > start.x() and item.x < end.x():
+            (own if item is focus else tags).append((item.y, item.bottom))
+    for line in placed.lines if len(placed.blocks) <= _FEW else ():
         for _, points in line.routes:
             for (x, y), (far_x, far_y) in pairwise(points):
                 if max(x, far_x) > start.x() and min(x, far_x) < end.x():
-                    spans.append((min(y, far_y), max(y, far_y)))
-    taken = [
-        (canvas.to_view(0, near).y() - _GAP / 2, canvas.to_view(0, far).y() + _GAP / 2)
-        for near, far in spans
-        if far > start.y() and near < end.y()
+                    lines.append((min(y, far_y), max(y, far_y)))
+    beside = [
+        (sign.top() - _GAP / 2, sign.bottom() + _GAP / 2)
+        for sign in signs
+        if sign.left() < rect.right() and sign.right() > rect.left()
     ]
-    for step in range(int(area.height() / _SHIFT)):
-        for way in (1, -1):
-            top = rect.top() + way * step * _SHIFT / 2
-            bottom = top + rect.height()
-            inside = area.top() + _HIGH <= top and bottom <= area.bottom() - _HIGH
-            if inside and not any(top < far and bottom > near for near, far in taken):
-                return top
+    high = rect.height()
+    # Where it cannot keep clear of all it does so of tags, at least of the focus.
+    for spans in ([*own, *tags, *lines], [*own, *tags], own, []):
+        taken = beside + [
+            (canvas.to_view(0, near).y() - _GAP / 2, canvas.to_view(0, far).y() + _GAP / 2)
+            for near, far in spans
+            if far > start.y() and near < end.y()
+        ]
+        for step in range(int(area.height() / _SHIFT) * 2):
+            for way in (1, -1):
+                top = rect.top() + way * step * _SHIFT / 2
+                bottom = top + high
+                # The signs above and below have the ends to themselves.
+                inside = area.top() + high + _GAP <= top and bottom <= area.bottom() - high - _GAP
+                if inside and not any(top < far and bottom > near for near, far in taken):
+                    return top
     return rect.top()
 
 
-def _between_bands(canvas: CanvasPlaces, middle: float) -> float:
-    """The height nearest to the middle at which no tag and no name of a generation stands."""
+def _between_bands(canvas: CanvasPlaces, rect: QRectF) -> float | None:
+    """The upper edge nearest to its own at which a sign lies on no generation's strip.
+
+    The names stand on the strips.  None where the strips leave no room for it.
+    """
     placed = canvas.placed
     if placed is None or placed.orientation != "down":
-        return middle
+        return rect.top()
     high = canvas.viewport().height()
-    gaps = [
-        (canvas.to_view(0, one.end).y() + canvas.to_view(0, other.start).y()) / 2
-        for one, other in zip(placed.bands, placed.bands[1:], strict=False)
+    spans = [
+        (canvas.to_view(0, band.start).y(), canvas.to_view(0, band.end).y())
+        for band in placed.bands
     ]
-    held = [y for y in gaps if _HIGH < y < high - _HIGH]
-    return min(held, key=lambda y: abs(y - middle), default=middle)
+    # The signs above and below have the ends to themselves.
+    ends = (rect.height() + _GAP, high - rect.height() - _GAP)
+    starts, stops = [-high, *(far for _, far in spans)], [*(near for near, _ in spans), 2.0 * high]
+    found = []
+    for start, stop in zip(starts, stops, strict=True):
+        near, far = max(start, ends[0]), min(stop, ends[1])
+        if far - near >= rect.height():
+            found.append((near + far - rect.height()) / 2)
+    return min(found, key=lambda top: abs(top - rect.top()), default=None)
 
 
 def sign_at(canvas: CanvasPlaces, spot: QPointF) -> Way | None:

@@ -1,89 +1,95 @@
 """How large the canvas shows its picture, and from where on: fit, zoom, what stays in sight.
 
-What goes first where not all has room: the focus, both of its parents and their knot, its first
-progeny; codes stay readable unless all of the picture is asked for.
+Codes stay readable unless all of the picture is asked for.  What goes first where not all has room:
+see `canvas_aim`.
 """
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, QSizeF
+from dataclasses import dataclass
 
-from pedigreeview.drawing.lighting import way_up
-from pedigreeview.drawing.placing import Placed, PlacedBlock
-from pedigreeview.drawing.tags import FAR_CODE
-from pedigreeview.drawing.theme import sizes
-from pedigreeview.window.canvas_places import CanvasPlaces
+from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, QSizeF
+from PySide6.QtWidgets import QWidget
+
+from pedigreeview.drawing.placing import Placed
+from pedigreeview.window.canvas_aim import CanvasAim
 
 __all__ = ["CanvasFit"]
 
 _LEAST, _MOST = 0.04, 4.0
-_FIRST_MOST = 1.15
-"""A small picture is not blown up beyond this when it is fitted."""
-_COMFORTABLE = 0.65
 _READABLE = 0.6
 """A focused picture is not fitted smaller than this when it is first shown."""
-
-_LEAST_TYPE = 9.0
-"""Pixels that the type of a code has at least where the picture is fitted about its focus."""
 
 _NEAR_EDGE = 28.0
 """Pixels from the edge that are left free where the picture moves by the least."""
 
-_EDGE = 40.0
-"""Pixels from the edge within which a plant is brought further in."""
+_SIZES = 24
+"""Sizes of type and window for which it is known what was shown."""
 
 
-def _over(area: QRectF, origin: QPointF, wide: float, high: float, edge: float) -> QPointF:
-    """The origin nearest to the given one from which the area shows, off the edges if it fits."""
-    edge_x = min(edge, max(0.0, (wide - area.width()) / 2))
-    edge_y = min(edge, max(0.0, (high - area.height()) / 2))
-    x = min(max(origin.x(), area.right() + edge_x - wide), area.left() - edge_x)
-    y = min(max(origin.y(), area.bottom() + edge_y - high), area.top() - edge_y)
-    return QPointF(x, y)
+@dataclass(frozen=True, slots=True)
+class _Sight:
+    """What was in sight with a size of type, and how it came to be."""
+
+    scale: float
+    origin: QPointF
+    fitted: bool
+    partly: bool
+    first: bool
+    by_hand: bool
 
 
-class CanvasFit(CanvasPlaces):
+class CanvasFit(CanvasAim):
     """A canvas that chooses scale and place."""
 
-    def set_covered(self, pixels: int) -> None:
-        """How much of the right side something else lies on; a fitted picture keeps clear of it."""
-        self._covered = max(0, pixels)
-
-    def _room(self) -> QSize:
-        """The part of the viewport that a fitted picture takes.
-
-        It keeps clear of what is covered as long as it can be read well so.
-        """
-        size = self.viewport().size()
-        clear = QSize(size.width() - self._covered, size.height())
-        return clear if self._fitting(clear) >= _COMFORTABLE * self._text else size
-
-    def _fitting(self, room: QSize) -> float:
-        """Scale at which the whole picture fits into a room; not blown up."""
-        content = self._content()
-        left, above = self._gutter()
-        across = (room.width() - left) / max(content.width(), 1.0)
-        down = (room.height() - above) / max(content.height(), 1.0)
-        return min(across, down, _FIRST_MOST * self._text)
-
-    def _content(self) -> QRectF:
-        """The picture without the room that it leaves for the names of its generations."""
-        assert self._placed is not None
-        left, top, width, height = self._placed.bounds
-        room = sizes().band_label
-        if self._placed.orientation == "down":
-            return QRectF(left + room, top, width - room, height)
-        return QRectF(left, top + room, width, height - room)
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._shown: dict[tuple[float, int, int], _Sight] = {}
+        """What was shown by size of type, width and height, as long as nobody moves the picture."""
+        self._first = False
+        """Whether the picture is as a first look has shown it."""
+        self._by_hand = False
+        """Whether somebody has chosen scale or place."""
+        self._asked = 0.0
+        """The scale at which the first picture is to be looked at; 0 for its own."""
+        self._outer_was = QSize()
 
     def set_text_scale(self, factor: float) -> None:
         """Make the picture's type as much larger as that of the window; 1 is the usual size."""
         if factor <= 0 or factor == self._text:
             return
+        shown = self._keep_sight()
         change, self._text = factor / self._text, factor
-        if self._fitted or self._placed is None:
+        if not self._by_hand or self._placed is None:
             self.first_look()
+        elif self._fitted:
+            self._scale *= change
+            self.refit()
         else:
             self.zoom_by(change)
+        self._shown = shown
+        self._as_before()
+
+    def _keep_sight(self) -> dict[tuple[float, int, int], _Sight]:
+        """Remember what is shown before the size of the type or of the window changes it."""
+        if self._placed is not None:
+            with self.at_rest():
+                place = self._scale, QPointF(self._origin)
+            state = self._fitted, self._partly, self._first, self._by_hand
+            self._shown[self._text, *self._outer_was.toTuple()] = _Sight(*place, *state)
+        # A window that is drawn larger has many sizes.
+        while len(self._shown) > _SIZES:
+            del self._shown[next(iter(self._shown))]
+        return dict(self._shown)
+
+    def _as_before(self) -> bool:
+        """With a size of type and in a window as before, show what was shown then."""
+        was = self._shown.get((self._text, *self._outer().toTuple()))
+        if was is None or self._placed is None:
+            return False
+        self._go_to(was.scale, was.origin, fitted=was.fitted, partly=was.partly)
+        self._first, self._by_hand = was.first, was.by_hand
+        return True
 
     def fit(self) -> None:
         """Show the whole picture, as large as it goes but not blown up.
@@ -97,6 +103,7 @@ class CanvasFit(CanvasPlaces):
         again = self._fitted and self._partly
         near = None if again else self._about_focus(target[0], self.least_scale())
         self._go_to(*(near or target), fitted=True, partly=near is not None)
+        self._touched()
 
     def refit(self) -> None:
         """Fit again what is fitted, as after a change of size: the whole, or about the focus."""
@@ -112,10 +119,6 @@ class CanvasFit(CanvasPlaces):
     def hold_still(self) -> None:
         """Keep scale and place when the size changes from now on."""
         self._fitted = False
-
-    def least_scale(self) -> float:
-        """The least scale at which codes can be read."""
-        return _LEAST_TYPE / FAR_CODE * self._text
 
     def _fit_target(self) -> tuple[float, QPointF] | None:
         """Scale and origin at which the whole picture shows."""
@@ -135,14 +138,45 @@ class CanvasFit(CanvasPlaces):
     def first_look(self) -> None:
         """The whole picture if it can be read so, else its focus at a size that can."""
         target = self._first_target()
+        self._first, self._by_hand = True, False
         if target is not None:
             self._go_to(*target[:2], fitted=target[2])
 
     def look_at(self, scale: float) -> None:
-        """Show the focus and its nearest at a scale, or at a smaller one if they need it."""
+        """Show the focus and its nearest at a scale, or at a smaller one if they need it.
+
+        Of a picture that is still being laid out as soon as it is there.
+        """
+        self._asked = scale if self._placed is None else 0.0
         target = self._about_focus(0.0, scale)
         if target is not None and abs(self._scale - scale) > 1e-9:
             self._go_to(*target, fitted=False)
+        self._touched()
+
+    def _touched(self) -> None:
+        """From now on scale and place are somebody's choice: no first look in their stead."""
+        self._first, self._by_hand = False, True
+        self._shown.clear()
+
+    def _outer(self) -> QSize:
+        """Size of what the canvas lies in; it may leave room in it for a card."""
+        around = self.parentWidget()
+        return self.size() if around is None else around.size()
+
+    def sized(self, before: QSize) -> None:
+        """Show what was shown after a change of size: afresh what nobody has moved yet."""
+        outer = self._outer()
+        other = outer != self._outer_was
+        if other:
+            self._keep_sight()
+        self._outer_was = outer
+        if other and self._as_before():
+            return
+        if other and self._first and self._placed is not None:
+            self.first_look()
+            return
+        self.refit()
+        self.stay_in_sight(before)
 
     def _first_target(self) -> tuple[float, QPointF, bool] | None:
         found = self._fit_target()
@@ -150,79 +184,6 @@ class CanvasFit(CanvasPlaces):
             return None
         near = self._about_focus(found[0], _READABLE * self._text)
         return (*near, False) if near is not None else (*found, True)
-
-    def _about_focus(self, fitting: float, least: float) -> tuple[float, QPointF] | None:
-        """Scale and origin that show the part about the focus at the least scale.
-
-        None where the whole is shown larger than that, or the picture has no focus.
-        """
-        placed = self._placed
-        item = self._find(placed.view.focus or "") if placed is not None else None
-        if item is None or fitting >= least or self.viewport().size().isEmpty():
-            return None
-        room = self._room()
-        own = QRectF(item.x, item.y, item.width, item.height)
-        wanted = (self._along_way(), self._near_focus(), self._with_parents())
-        areas = [area for area in wanted if area is not None]
-        # A little smaller, where that shows the nearest relatives too and codes can still be read.
-        scale = least
-        left, above = self._gutter()
-        for area in areas:
-            fits = min(
-                (room.width() - 2 * _EDGE - left) / area.width(),
-                (room.height() - 2 * _EDGE - above) / area.height(),
-            )
-            if fits >= min(self.least_scale(), least):
-                scale, own = min(least, fits), area
-                break
-        wide, high = room.width() / scale, room.height() / scale
-        middle = QPointF(*item.middle)
-        origin = self._within_picture(
-            QPointF(middle.x() - wide / 2, middle.y() - high / 2), wide, high, scale
-        )
-        own = own.adjusted(-left / scale, -above / scale, 0, 0)
-        return scale, _over(own, origin, wide, high, _EDGE / scale)
-
-    def _along_way(self) -> QRectF | None:
-        """The rectangle from where the way that is looked along comes from down to the focus."""
-        keys = way_up(self._placed) if self._placed is not None else set()
-        return self._about(keys) if keys else None
-
-    def _with_parents(self) -> QRectF | None:
-        """The rectangle about the focus and its parents."""
-        placed = self._placed
-        item = placed.block_of(placed.view.focus or "") if placed is not None else None
-        if placed is None or item is None:
-            return None
-        above = {link.above for link in placed.view.links if link.below == item.block.key}
-        above |= {
-            link.above
-            for link in placed.view.links
-            if link.below in above and link.role != "progeny" and not link.back
-        }
-        return self._about({item.block.key, *above})
-
-    def _about(self, keys: set[str]) -> QRectF:
-        """The rectangle about some blocks."""
-        area = QRectF()
-        for other in self._placed.blocks if self._placed is not None else ():
-            if other.block.key in keys:
-                area = area.united(QRectF(other.x, other.y, other.width, other.height))
-        return area
-
-    def _within_picture(self, origin: QPointF, wide: float, high: float, scale: float) -> QPointF:
-        """The origin nearest to the given one that leaves no room empty beside the picture."""
-        content = self._content()
-        left, above = (part / scale for part in self._gutter())
-
-        def held(value: float, start: float, long: float, room: float) -> float:
-            if long <= room:
-                return start + (long - room) / 2
-            return min(max(value, start), start + long - room)
-
-        x = held(origin.x() + left, content.left(), content.width(), wide - left)
-        y = held(origin.y() + above, content.top(), content.height(), high - above)
-        return QPointF(x - left, y - above)
 
     def _go_to(self, scale: float, origin: QPointF, *, fitted: bool, partly: bool = False) -> None:
         self._scale, self._origin, self._partly = scale, origin, partly
@@ -242,6 +203,7 @@ class CanvasFit(CanvasPlaces):
         scale = min(_MOST, max(_LEAST, self._scale * factor))
         origin = QPointF(held.x() - spot.x() / scale, held.y() - spot.y() / scale)
         self._go_to(scale, origin, fitted=False)
+        self._touched()
 
     def show_code(self, code: str) -> None:
         """Pan by as little as brings the plant into view; not at all if it can be seen well."""
@@ -250,30 +212,14 @@ class CanvasFit(CanvasPlaces):
             return
         with self.at_rest():
             target = self._brought_in(found, self._origin)
+            if target != self._origin:
+                self._shown.clear()
         if self._part < 1.0:
             self._pan = (self._pan[0], target)
         else:
             self._origin = target
             self._settle_pan()
         self.viewport().update()
-
-    def _brought_in(self, item: PlacedBlock, origin: QPointF) -> QPointF:
-        return self._brought(QRectF(item.x, item.y, item.width, item.height), origin)
-
-    def _brought(self, area: QRectF, origin: QPointF, edge: float = _EDGE) -> QPointF:
-        room = self.viewport().size()
-        wide, high = room.width() / self._scale, room.height() / self._scale
-        if self._fits(area, self._covered):
-            wide -= self._covered / self._scale
-        left, above = (part / self._scale for part in self._gutter())
-        area = area.adjusted(-left, -above, 0, 0)
-        return _over(area, origin, wide, high, edge / self._scale)
-
-    def _fits(self, area: QRectF, less: float = 0.0) -> bool:
-        """Whether an area can be seen at once as large as it is now; less: pixels of width gone."""
-        clear = self.clear_area()
-        wide, high = (clear.width() - less) / self._scale, clear.height() / self._scale
-        return area.width() <= wide and area.height() <= high
 
     def _shows_all(self, scale: float, origin: QPointF) -> bool:
         """Whether all tags are in sight from a place in the picture on."""
@@ -298,11 +244,6 @@ class CanvasFit(CanvasPlaces):
         with self.at_rest():
             area = self._everything() if self.shows_all() else self._with_parents()
             return area is None or self._fits(area, less)
-
-    def _everything(self) -> QRectF:
-        """The rectangle about all blocks."""
-        blocks = self._placed.blocks if self._placed is not None else ()
-        return self._about({item.block.key for item in blocks})
 
     def stay_in_sight(self, before: QSize) -> None:
         """Move by the least after a change of size: all tags stay in sight if they can.
@@ -336,17 +277,33 @@ class CanvasFit(CanvasPlaces):
             self.to_picture(QPointF(before.width() + 1, before.height() + 1)),
         )
         if not seen.contains(area):
-            return None
-        if self._fits(area):
+            item = self._find(self._placed.view.focus or "")
+            if item is None or not seen.contains(QPointF(*item.middle)):
+                return None
+            return self._scale, self._brought_in(item, self._origin)
+        if self._scale_for(area, self.viewport().size(), _NEAR_EDGE) >= self._scale:
             return self._scale, self._brought(area, self._origin, _NEAR_EDGE)
         return self._about_focus(0.0, min(self._scale, _READABLE * self._text))
 
-    def _wanted_view(self, placed: Placed) -> tuple[float, QPointF, bool]:
+    def _wanted_view(self, placed: Placed, before: Placed) -> tuple[float, QPointF, bool]:
         """Where the view goes for a new picture: as little as shows the focus and its nearest.
 
         It stays as it is when the focus, its parents and its first progeny can be seen.  Where they
         cannot be seen together, or nothing can be read, the picture is fitted.
         """
+        scale, origin, fitted = self._next_view(placed)
+        self._first = False
+        self._shown.clear()
+        old, new = before.view, placed.view
+        pinned = old.pins != new.pins and (old.focus, old.way) == (new.focus, new.way)
+        if scale != self._scale:
+            # What was too small to read is looked at as for the first time.
+            self._first, self._by_hand = True, False
+        elif pinned and not self._by_hand:
+            origin = self._with_bare_filled(origin)
+        return scale, origin, fitted
+
+    def _next_view(self, placed: Placed) -> tuple[float, QPointF, bool]:
         now = (self._scale, self._origin, False)
         readable = self._scale >= self.least_scale() - 1e-6
         if readable and self._shows_all(self._scale, self._origin):
@@ -360,22 +317,3 @@ class CanvasFit(CanvasPlaces):
         if readable and self._fits(area):
             return self._scale, self._brought(area, self._origin), False
         return self._first_target() or now
-
-    def _near_focus(self) -> QRectF | None:
-        """The rectangle about the focus, its parents and its first progeny."""
-        placed = self._placed
-        item = placed.block_of(placed.view.focus or "") if placed is not None else None
-        if placed is None or item is None:
-            return None
-        key = item.block.key
-        above = [link.above for link in placed.view.links if link.below == key]
-        below = [link.below for link in placed.view.links if link.above == key]
-        wanted = {key, *above, *below}
-        progeny = []
-        for link in placed.view.links:
-            if link.below in above and link.role != "progeny" and not link.back:
-                wanted.add(link.above)
-            elif link.above in below and link.role == "progeny":
-                progeny.append(link.below)
-        wanted.update(progeny[:1])
-        return self._about(wanted)

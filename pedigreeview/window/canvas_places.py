@@ -193,6 +193,10 @@ class CanvasPlaces(PictureArea):
             found = self._placed.block_of(key.partition(":")[2])
         return found
 
+    def placed_focus(self) -> PlacedBlock | None:
+        """The block of the plant in focus; None when the picture has none."""
+        return self._find(self._placed.view.focus or "") if self._placed is not None else None
+
     @property
     def placed(self) -> Placed | None:
         """The picture on show."""

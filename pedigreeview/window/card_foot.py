@@ -6,13 +6,15 @@ from PySide6.QtCore import QEvent, QObject, QPointF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QScrollArea, QWidget
 
-from pedigreeview.window.card_rows import Row, last_cut, rows_of
+from pedigreeview.window.card_rows import Row, last_cut, rows_and_wholes
 from pedigreeview.window.style import current, step
 
 __all__ = ["CardFoot"]
 
 _MOST = 0.5
 """Part of the text's room that the foot takes at most, as where one row is taller than that."""
+_GIVEN = 12
+"""Steps of height that are given up at most so that a text or a heading is not parted."""
 
 
 class CardFoot(QWidget):
@@ -26,6 +28,7 @@ class CardFoot(QWidget):
         super().__init__(area)
         self._area = area
         self._rows: list[Row] = []
+        self._wholes: list[Row] = []
         self.waits = False
         """Whether the card is being laid, which measures by itself."""
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
@@ -41,7 +44,7 @@ class CardFoot(QWidget):
     def measure(self) -> list[Row]:
         """Look again where the rows of the text lie, as after a change of it."""
         inner = self._area.widget()
-        self._rows = rows_of(inner) if inner is not None else []
+        self._rows, self._wholes = rows_and_wholes(inner) if inner is not None else ([], [])
         self._lay()
         return self._rows
 
@@ -54,8 +57,19 @@ class CardFoot(QWidget):
         inner = self._area.widget()
         if inner is None or inner.height() <= most:
             return most
-        cut = last_cut(self._rows, most - self.least())
-        return cut + self.least() if cut > most * _MOST else most
+        return self._cut(most - self.least()) + self.least()
+
+    def _cut(self, most: int, above: int = 0) -> int:
+        """The lowest place for the end of the text, at most a given one.
+
+        above : how much of the text lies out of sight
+        """
+        cut = last_cut(self._rows, most)
+        if cut - above <= (most + self.least() - above) * _MOST:
+            return most
+        whole = last_cut([*self._rows, *self._wholes], most)
+        near = cut - whole <= _GIVEN * step() and whole - above >= (cut - above) * _MOST
+        return whole if near else cut
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.Resize:
@@ -65,9 +79,7 @@ class CardFoot(QWidget):
     def _lay(self) -> None:
         bar, view = self._area.verticalScrollBar(), self._area.viewport().geometry()
         most = bar.value() + view.height() - self.least()
-        cut = last_cut(self._rows, most)
-        if cut - bar.value() < view.height() * _MOST:
-            cut = most
+        cut = self._cut(most, bar.value())
         high = bar.value() + view.height() - cut
         self.setGeometry(view.left(), view.bottom() + 1 - high, view.width(), high)
         self.setVisible(bar.value() < bar.maximum())

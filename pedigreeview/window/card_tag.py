@@ -1,8 +1,8 @@
 """The tag that a card is: a head with its buttons, room for text below, and where it lies.
 
-It lies at the right side of the stage where that hides nothing, else where it hides least, or where
-the person has laid it; it can be folded to a strip with its title, and closed.  Its text ends
-between two lines.  What stands on it: `card`.
+It lies at the right side of the stage where that hides nothing, folded to a strip with its title if
+need be; else where it hides least, or where the person has laid it.  It can be folded and closed.
+Its text ends between two lines.  What stands on it: `card`.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from pedigreeview.drawing.free_ground import Ground
-from pedigreeview.drawing.free_spots import Spot, home_spot, spot_at, spot_for
+from pedigreeview.drawing.free_spots import Spot, home_spot, settled_spot, spot_at, spot_for
 from pedigreeview.window.card_foot import CardFoot
 from pedigreeview.window.card_head import CardHead
 from pedigreeview.window.card_rows import Row
@@ -68,6 +68,8 @@ class CardTag(QWidget):
         self.short = False
         """Whether the strip is folded further, to the code and two buttons."""
         self._laid_for = ""
+        self._narrowed: tuple[object, int] = (None, 0)
+        """A view of a picture, and the width that the card took for it where that is less."""
         self._ended: _Ended | None = None
         s = step()
         outer = QVBoxLayout(self)
@@ -104,6 +106,21 @@ class CardTag(QWidget):
     def wanted_width(self) -> int:
         """Its width where there is room."""
         return 40 * step()
+
+    def open_width(self, view: object = None) -> int:
+        """Its width on a view of a picture: where it had to be narrower there, it stays so.
+
+        view : what stays equal while the same picture is seen at the same scale; None: as before
+        """
+        if view is not None and view != self._narrowed[0]:
+            self._narrowed = (view, self.wanted_width())
+        narrow = self._narrowed[1]
+        return min(narrow, self.wanted_width()) if narrow else self.wanted_width()
+
+    def hold_width(self) -> None:
+        """Stay as wide as it is for as long as the same view of a picture is seen."""
+        if not self.folded and not self.moved:
+            self._narrowed = (self._narrowed[0], self.width())
 
     def strip_size(self, *, short: bool = False) -> QSize:
         """Its size when only its title is left; short: the code and two buttons alone."""
@@ -152,7 +169,7 @@ class CardTag(QWidget):
         gap = 2 * s
         tallest, sizes = room.height() - gap, []
         for width in (self.wanted_width(), 35 * s, 30 * s):
-            width = min(width, room.width() - gap)
+            width = min(width, self.open_width(), room.width() - gap)
             whole = min(self._tall(width), tallest)
             for part in (1.0, 0.75, 0.5, 0.35, 0.0):
                 height = max(whole * part, min(whole, _LEAST * s))
@@ -194,7 +211,7 @@ class CardTag(QWidget):
         return home_spot(lying, sizes, float(step())) is not None
 
     def lie(self, lying: Ground, *, fold: bool = False) -> bool:
-        """Lie at the right side, else where it hides least, unless laid by hand.
+        """Lie at the right side, if need be folded, else where it hides least, unless laid by hand.
 
         fold : fold to the title strip unless the person wants it open
         Returns whether nothing is hidden that had better be seen.
@@ -213,19 +230,39 @@ class CardTag(QWidget):
             if not here.intersects(lying.tag) and lying.around.contains(here):
                 self._grow(lying, here)
                 return True
-        spot, short = Spot(QRectF()), False
-        if not strip:
-            spot = spot_for(lying, self._open_sizes(), gap, was)
-            strip = not spot.good and self.wish != "open"
-        if strip:
-            for short in (False, True):
-                spot = spot_for(lying, [QSizeF(self.strip_size(short=short))], gap, was)
-                if spot.good:
-                    break
+        spot, folded, short = self._spot(lying, gap, was, strip=strip)
         self._laid_for = self.code
-        self._set_folded(strip, short=strip and short)
+        self._set_folded(folded, short=short)
         self._lie_at(spot.rect)
         return spot.good
+
+    def _spot(
+        self, lying: Ground, gap: float, was: QRectF | None, *, strip: bool
+    ) -> tuple[Spot, bool, bool]:
+        """Where it lies best, whether folded there, and whether to the code and two buttons.
+
+        It would rather be folded at its own place than wander over the picture.
+        """
+        sizes = self._open_sizes()
+        strips = [(short, [QSizeF(self.strip_size(short=short))]) for short in (False, True)]
+        if not strip:
+            settled = settled_spot(lying, sizes, gap, was)
+            if settled is not None:
+                return settled, False, False
+        if strip or self.wish != "open":
+            for short, size in strips:
+                settled = settled_spot(lying, size, gap, was)
+                if settled is not None:
+                    return settled, True, short
+        if not strip:
+            spot = spot_for(lying, sizes, gap, was)
+            if spot.good or self.wish == "open":
+                return spot, False, False
+        for short, size in strips:
+            spot = spot_for(lying, size, gap, was)
+            if spot.good:
+                return spot, True, short
+        return spot, True, True
 
     def lie_in(self, place: QRectF) -> None:
         """Lie in a place that the picture has made for it, at its right end; folded if it must."""

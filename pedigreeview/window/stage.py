@@ -103,7 +103,7 @@ class Stage(QWidget):
         What is looked at goes before the card, which folds to its head.
         """
         s = step()
-        wide, narrow = self.card.wanted_width() + 2 * s, 32 * s
+        wide, narrow = self.card.open_width() + 2 * s, 32 * s
         room = self.width() - self._side() - self._over()
         for width in dict.fromkeys((self._dock or wide, wide, narrow)):
             enough = room - width >= _LEAST_PICTURE * s
@@ -166,13 +166,16 @@ class Stage(QWidget):
             self._part()
             return
         self._lay_card()
+        self.card.hold_width()
         key = self.key
         on_card = key.isVisible() and key.geometry().intersects(self.card.geometry())
         if on_card and key.folded:
             self.lay_key()
 
     def _lay_card(self) -> None:
-        card, pair = self.card, self._seen.pair
+        card, pair, canvas = self.card, self._seen.pair, self._canvas
+        # Within one picture it does not grow wide and narrow from plant to plant.
+        card.open_width((id(canvas.placed), round(canvas.zoom(), 6), self.size().toTuple()))
         strip = card.wants_strip(fold=pair)
         dock = 0 if strip or card.moved else self._may_dock()
         lying = self._ground_of_card()

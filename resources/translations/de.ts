@@ -21210,6 +21210,7 @@ F3 zeichnet eine Sorte von anderswo auf, F4 eine Kreuzung von zweien.</translati
     </message>
     <message>
         <location filename="../../pedigreeview/network/base.py"/>
+        <location filename="../../pedigreeview/drawing/in_sight.py"/>
         <location filename="../../pedigreeview/drawing/theme.py"/>
         <source>families</source>
         <translation>Familien</translation>

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from PySide6.QtCore import QRectF, QSizeF
 
 from pedigreeview.drawing.free_ground import Ground, boxes_of
-from pedigreeview.drawing.free_spots import home_spot, spot_at, spot_for
+from pedigreeview.drawing.free_spots import home_spot, settled_spot, spot_at, spot_for
 
 STAGE = QRectF(0, 0, 1000, 600)
 TAG = QRectF(100, 100, 120, 60)
@@ -86,6 +86,22 @@ def test_a_good_spot_is_kept_where_the_right_side_is_taken() -> None:
     was = QRectF(460, 120, 300, 400)
     assert spot_for(lying, [QSizeF(300, 400)], 8.0, was).rect == was
     assert spot_for(lying, [QSizeF(300, 400)], 8.0).rect != was
+
+
+def test_a_settled_spot_is_at_the_right_side_or_there_is_none() -> None:
+    wanted, strip = [QSizeF(300, 400), QSizeF(300, 200)], [QSizeF(200, 60)]
+    # Tags across the right side, 70 pixels from the top and from the foot: a strip fits, no card.
+    column = boxes_of(QRectF(800, 78 + 150 * n, 90, 60) for n in range(4))
+    lying = Ground(STAGE, TAG, codes=column)
+    was = QRectF(300, 180, 300, 400)
+    assert settled_spot(lying, wanted, 8.0, was) is None
+    assert spot_for(lying, wanted, 8.0, was).good
+    found = settled_spot(lying, strip, 8.0, was)
+    assert found is not None
+    assert found.rect == QRectF(792, 8, 200, 60)
+    home = settled_spot(Ground(STAGE, TAG), wanted, 8.0, was)
+    assert home is not None
+    assert home.rect == HOME
 
 
 def test_what_is_under_a_rectangle_is_counted() -> None:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from unittest.mock import patch
+
 import numpy as np
 import pytest
 from PySide6.QtGui import QImage, QPainter
@@ -17,6 +20,7 @@ from pedigreeview.drawing.overview_painter import (
     band_name,
 )
 from pedigreeview.drawing.overview_raster import Frame, Showing
+from pedigreeview.drawing.tags import elided
 from pedigreeview.drawing.theme import THEMES, theme
 from pedigreeview.network import PedigreeNetwork
 from tests.drawing.random_books import add_cross
@@ -219,6 +223,24 @@ def test_a_map_of_nothing_and_of_one_plant(gui: object) -> None:
 
 def test_bands_are_named() -> None:
     assert [band_name(number) for number in (0, 3, -1)] == ["Founders", "Generation 3", "In loops"]
+
+
+def test_the_words_of_all_names_are_cut_short_or_of_none(gui: object) -> None:
+    """One column: also the names that alone would have room, as that of a single plant."""
+    overview = _book(900)
+    painter = OverviewPainter(overview, theme("light"))
+    counts = sorted({int(count) for count in overview.counts})
+    assert len(counts) > 3
+    seen = set()
+    for margin in range(60, 200, 4):
+        frame = replace(_fitted(overview), margin=margin)
+        with patch("pedigreeview.drawing.overview_painter.elided", wraps=elided) as wrote:
+            _painted(painter, frame)
+        names = [call.args[2] for call in wrote.call_args_list]
+        words = {name.split()[0] for name in names} - {"Founders"}
+        assert len(words) == 1
+        seen |= words
+    assert seen == {"Gen.", "Generation"}
 
 
 def test_dashes_lie_along_their_lines_with_gaps_between() -> None:

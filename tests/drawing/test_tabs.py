@@ -7,25 +7,29 @@ practice, no source.
 from __future__ import annotations
 
 import itertools
+from collections.abc import Callable
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from PySide6.QtCore import QRectF
+from PySide6.QtGui import QColor, QImage, QPainter
 
 import pedigreeview
 from pedigreeview.drawing.blocks import Block
 from pedigreeview.drawing.mirrored import mirrored
+from pedigreeview.drawing.painter import paint
 from pedigreeview.drawing.placing import Placed, place
-from pedigreeview.drawing.tabs import TAB_TYPE, has_chevron, tab_rects
-from pedigreeview.drawing.theme import sizes
+from pedigreeview.drawing.tabs import TAB_TYPE, has_chevron, tab_number, tab_rects
+from pedigreeview.drawing.tags import draw_tabs
+from pedigreeview.drawing.theme import Theme, sizes, theme
 from pedigreeview.drawing.view import Look, choose
 from pedigreeview.network import PedigreeNetwork
 from pedigreeview.places import demo
 from tests.drawing.random_books import books
 from tests.network.random_books import books as all_origins
 
-DETAILS = (0.35, 0.45, 0.6, 1.0, 2.0)
+DETAILS = (0.35, 0.45, 0.6, 0.8, 1.0, 2.0)
 TAG = QRectF(0, 0, 108, 60)
 
 
@@ -115,24 +119,78 @@ def test_nor_does_it_in_a_mirrored_pair(name: str, columns: int) -> None:
     assert seen
 
 
-@pytest.mark.parametrize("more", [1, 27, 276, 1500])
+@pytest.mark.parametrize("more", [1, 27, 276, 1500, 23456])
 @pytest.mark.parametrize("detail", DETAILS)
 def test_its_number_has_room(more: int, detail: float) -> None:
     _, tab = tab_rects(Block("x", "tag", 0, more_down=more), TAG, detail)
     assert tab is not None
-    block = Block("x", "tag", 0, more_down=more)
+    number = tab_number(more, detail)
     large = tab.height() / 14
+    room = tab.width() - (10 * large if has_chevron(detail) else 0)
     # A digit of a common sans serif type is 0.56 to 0.64 of its size wide; from memory.
-    room = tab.width() - (13 * large if has_chevron(block, detail) else 0)
-    assert 0.6 * len(str(more)) * TAB_TYPE * large <= room
+    assert 0.6 * len(number.text) * TAB_TYPE * large * number.narrow <= room
 
 
-def test_far_out_a_short_number_is_as_large_as_before_it_had_to_keep_clear() -> None:
-    """10 pixels of type from 0.45 on, as everywhere near; the chevron goes first."""
-    for detail in (0.45, 0.6, 0.9):
-        block = Block("x", "tag", 0, more_down=7)
-        _, tab = tab_rects(block, TAG, detail)
-        assert tab is not None
-        assert TAB_TYPE * tab.height() / 14 * detail >= 9.0
-    assert has_chevron(Block("x", "tag", 0, more_down=7), 1.0)
-    assert not has_chevron(Block("x", "tag", 0, more_down=7), 0.4)
+@pytest.mark.parametrize("detail", [*DETAILS, 0.5, 0.7, 0.79, 0.92])
+def test_all_tabs_of_a_picture_are_as_high_and_their_type_as_tall(detail: float) -> None:
+    tags = [Block("x", "tag", 0, more_down=more) for more in (1, 27, 276, 1500, 23456)]
+    highs = {tab_rects(tag, TAG, detail)[1].height() for tag in tags}
+    larges = {tab_number(tag.more_down, detail).large for tag in tags}
+    assert len(highs) == len(larges) == 1
+
+
+@pytest.mark.parametrize("detail", [0.45, 0.5, 0.6, 0.7, 0.79, 0.8, 0.92, 1.0])
+@pytest.mark.parametrize("more", [7, 27, 276])
+def test_far_out_a_number_is_as_tall_as_near(more: int, detail: float) -> None:
+    """10 pixels of type from 0.45 on; one of three digits is little more than a third narrower."""
+    number = tab_number(more, detail)
+    assert TAB_TYPE * number.large * detail >= 9.0
+    assert number.narrow >= 0.64
+
+
+def test_far_out_the_chevrons_of_all_go_before_the_numbers_grow_small() -> None:
+    assert has_chevron(1.0)
+    assert not has_chevron(0.6)
+
+
+def test_a_number_is_exact_as_long_as_it_has_room() -> None:
+    assert [tab_number(more, 1.0).text for more in (3, 1500, 9999)] == ["3", "1500", "9999"]
+    assert tab_number(23456, 1.0).text == "999+"
+
+
+def test_a_tab_lies_above_the_ring_about_its_neighbour(gui: object) -> None:
+    """The tab of the tag at the left reaches as far as the ring about the focus at the right."""
+    net = pedigreeview.read(demo("a_leaf_for_hollin_plate"))
+    placed = place(choose(net, Look(focus="18-01-07", up=2, down=2)))
+    focus = next(item for item in placed.blocks if item.block.code == "18-01-07")
+    reach = rect_of(focus).adjusted(-12, -12, 12, 12)
+    close = [
+        (item, tab)
+        for item in placed.blocks
+        if item is not focus
+        for tab in tab_rects(item.block, rect_of(item), 1.0)[1:]
+        if tab is not None and tab.intersects(reach)
+    ]
+    assert close
+    look = theme("light")
+    for item, tab in close:
+        alone = _painted(
+            look, tab, lambda on, one=item: draw_tabs(on, one.block, rect_of(one), look)
+        )
+        whole = _painted(look, tab, lambda on: paint(on, placed, look))
+        assert alone == whole
+
+
+def _painted(look: Theme, tab: QRectF, draw: Callable[[QPainter], None]) -> QImage:
+    """What lies within a tab's edge."""
+    inner = tab.adjusted(2, 2, -2, -2)
+    image = QImage(round(inner.width()), round(inner.height()), QImage.Format.Format_RGB32)
+    image.fill(QColor(look["ground"]))
+    painter = QPainter(image)
+    try:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.translate(-inner.left(), -inner.top())
+        draw(painter)
+    finally:
+        painter.end()
+    return image

@@ -96,6 +96,56 @@ def test_walking_from_plant_to_plant_leaves_the_card_where_it_is(
     assert right == places[0].y() == 8
 
 
+AROUND = (
+    *(Qt.Key.Key_Down, Qt.Key.Key_Right, Qt.Key.Key_Right, Qt.Key.Key_Left, Qt.Key.Key_Down),
+    *(Qt.Key.Key_Right, Qt.Key.Key_Up, Qt.Key.Key_Return, Qt.Key.Key_Right, Qt.Key.Key_Right),
+)
+
+
+@pytest.mark.parametrize("path", DEMOS, ids=lambda path: path.name)
+def test_in_a_small_window_it_keeps_to_the_right_side_folded_if_need_be(
+    qtbot: QtBot, opened: Callable[[Path, int, int], MainWindow], settle: Settle, path: Path
+) -> None:
+    window = opened(path, 1280, 800)
+    page = window.pedigree
+    for key in AROUND:
+        page.canvas.setFocus()
+        qtbot.keyClick(page.canvas, key)
+        settle()
+        come_to_rest(window)
+        card = page.card.geometry()
+        assert page.stage.width() - card.right() - 1 == 8
+        assert hidden_by_card(window) == []
+
+
+def test_two_pins_in_a_small_window_leave_the_folded_card_at_the_right_side(
+    opened: Callable[[Path, int, int], MainWindow], settle: Settle
+) -> None:
+    window = opened(TOMATOES, 1280, 800)
+    page = window.pedigree
+    for code in ("18-01-07", "HP"):
+        page.pin(code)
+        settle()
+        come_to_rest(window)
+    assert page.card.folded
+    assert page.stage.width() - page.card.geometry().right() - 1 == 8
+    assert hidden_by_card(window) == []
+
+
+def test_within_a_picture_it_grows_narrower_but_not_wide_again(
+    opened: Callable[[Path, int, int], MainWindow],
+) -> None:
+    card = opened(PEAS, 1280, 800).pedigree.card
+    wide = card.wanted_width()
+    card._set_folded(False)
+    assert card.open_width("one picture") == wide
+    card.resize(wide - 80, 300)
+    card.hold_width()
+    assert card.open_width("one picture") == card.open_width() == wide - 80
+    assert max(size.width() for size in card._open_sizes()) == wide - 80
+    assert card.open_width("another picture") == wide
+
+
 def test_a_new_picture_keeps_clear_of_the_card_where_all_of_it_has_room(
     opened: Callable[[Path, int, int], MainWindow], settle: Settle
 ) -> None:
